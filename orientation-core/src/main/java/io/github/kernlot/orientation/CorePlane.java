@@ -1,0 +1,95 @@
+package io.github.kernlot.orientation;
+
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.Vector;
+
+/**
+ * A plane as it is measured on core, in the house convention; {@link BetaConvention} converts every other reading of beta.
+ *
+ * <p>At alpha 90 the ellipse is a circle and beta says nothing. At alpha 0 the plane holds the core axis, there is no ellipse,
+ * and beta and beta + 180 are the same plane.
+ *
+ * @param alpha acute angle between the plane and the core axis, degrees in [0, 90]; 90 is perpendicular to the core
+ * @param beta clockwise looking down-hole, from the reference line to the down-hole end of the ellipse's long axis, degrees in
+ *     [0, 360)
+ */
+public record CorePlane(double alpha, double beta) {
+
+    /**
+     * Checks both angles.
+     *
+     * @throws IllegalArgumentException if alpha lies outside [0, 90] or beta outside [0, 360]; a beta of 360 becomes 0
+     */
+    public CorePlane {
+        alpha = Require.inRange("alpha", alpha, 0, 90, "degrees");
+        beta = Require.azimuth("beta", beta);
+    }
+
+    /**
+     * A plane from alpha and beta.
+     *
+     * @param alpha degrees in [0, 90]
+     * @param beta degrees in [0, 360]
+     * @return the plane
+     * @throws IllegalArgumentException if an angle lies outside its range
+     */
+    public static CorePlane of(double alpha, double beta) {
+        return new CorePlane(alpha, beta);
+    }
+
+    /**
+     * The plane at right angles to the core, which has no beta.
+     *
+     * @return alpha 90, with 0 in the place of beta
+     */
+    public static CorePlane perpendicular() {
+        return new CorePlane(90, 0);
+    }
+
+    static CorePlane ofNormal(Vector normal) {
+        Vector downHole = normal.north() < 0 ? normal.negated() : normal;
+        double across = Math.hypot(downHole.east(), downHole.down());
+        if (across < Directions.ROUNDING) {
+            return perpendicular();
+        }
+        double beta = Degrees.azimuth(-downHole.down(), -downHole.east());
+        if (downHole.north() < Directions.ROUNDING) {
+            return new CorePlane(0, beta % 180);
+        }
+        return new CorePlane(Degrees.atan2(downHole.north(), across), beta);
+    }
+
+    /**
+     * Whether beta says something, which it does below alpha 90.
+     *
+     * @return false at alpha 90
+     */
+    public boolean hasBeta() {
+        return alpha < 90;
+    }
+
+    /**
+     * A line in this plane.
+     *
+     * @param gamma in the plane, clockwise looking down-hole, from the down-hole end of the ellipse's long axis, degrees in
+     *     [0, 360]
+     * @return the line
+     * @throws IllegalArgumentException if gamma lies outside [0, 360] or this plane has no long axis (alpha 90)
+     */
+    public LineInPlane line(double gamma) {
+        return new LineInPlane(this, gamma);
+    }
+
+    /** The unit normal on the down-hole side in core coordinates: axis, reference line, 90 clockwise of it. */
+    Vector normal() {
+        double across = -Degrees.cos(alpha);
+        return new Vector(Degrees.sin(alpha), across * Degrees.cos(beta), across * Degrees.sin(beta));
+    }
+
+    /** As it is written in a log: {@code alpha 41.0, beta 213.0}. */
+    @Override
+    public String toString() {
+        return "alpha " + Degrees.text(alpha) + (hasBeta() ? ", beta " + Degrees.azimuthText(beta) : ", no beta");
+    }
+}

@@ -1,0 +1,73 @@
+package io.github.kernlot.orientation;
+
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.Vector;
+
+/**
+ * A line without an arrow in a plane that was measured on core: what gamma means when it is read in the plane. The other angle
+ * that the trade calls gamma, between a line and the core axis, belongs to {@link CoreLine}.
+ *
+ * @param plane the plane, which must have a long axis to read from (alpha below 90)
+ * @param gamma in the plane, clockwise looking down-hole, from the down-hole end of the ellipse's long axis, degrees in
+ *     [0, 360); gamma and gamma + 180 are the same line
+ */
+public record LineInPlane(CorePlane plane, double gamma) {
+
+    /**
+     * Checks that the line is defined.
+     *
+     * @throws IllegalArgumentException if gamma lies outside [0, 360] or alpha is 90; a gamma of 360 becomes 0
+     */
+    public LineInPlane {
+        gamma = Require.azimuth("gamma", gamma);
+        if (!plane.hasBeta()) {
+            throw new IllegalArgumentException("alpha is 90 degrees: the plane has no long axis from which gamma could be"
+                    + " read; give the line as CoreLine with its delta");
+        }
+    }
+
+    /**
+     * The line in this plane that lies nearest to a line through the core.
+     *
+     * @param plane the plane, alpha below 90
+     * @param line the line through the core
+     * @return the line with gamma in [0, 180); a line at right angles to the plane gives gamma 0
+     * @throws IllegalArgumentException if alpha is 90
+     */
+    public static LineInPlane nearest(CorePlane plane, CoreLine line) {
+        Vector vector = line.vector();
+        double gamma = Degrees.azimuth(vector.dot(shortAxis(plane)), vector.dot(longAxis(plane)));
+        return new LineInPlane(plane, gamma % 180);
+    }
+
+    /**
+     * The same line by its angle to the core axis and the place where it meets the wall.
+     *
+     * @return the line through the core
+     */
+    public CoreLine toCoreLine() {
+        return CoreLine.ofVector(vector());
+    }
+
+    Vector vector() {
+        // l = cos(gamma) m + sin(gamma) (t x u)
+        return longAxis(plane).times(Degrees.cos(gamma)).plus(shortAxis(plane).times(Degrees.sin(gamma)));
+    }
+
+    private static Vector longAxis(CorePlane plane) {
+        double across = Degrees.sin(plane.alpha());
+        return new Vector(
+                Degrees.cos(plane.alpha()), across * Degrees.cos(plane.beta()), across * Degrees.sin(plane.beta()));
+    }
+
+    private static Vector shortAxis(CorePlane plane) {
+        return new Vector(0, -Degrees.sin(plane.beta()), Degrees.cos(plane.beta()));
+    }
+
+    /** As it is written in a log: {@code alpha 41.0, beta 213.0, gamma 035.0}. */
+    @Override
+    public String toString() {
+        return plane + ", gamma " + Degrees.azimuthText(gamma);
+    }
+}

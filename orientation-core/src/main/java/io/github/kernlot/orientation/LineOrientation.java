@@ -1,0 +1,102 @@
+package io.github.kernlot.orientation;
+
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.Vector;
+
+/**
+ * The orientation of a line without an arrow in the ground, named by its end that points downwards.
+ *
+ * <p>A horizontal line has two trends, and the one in [0, 180) is computed; a vertical line has none and gives 0 where one is
+ * computed.
+ *
+ * @param plunge angle below the horizontal, degrees in [0, 90]
+ * @param trend azimuth of the end that points downwards, degrees in [0, 360)
+ */
+public record LineOrientation(double plunge, double trend) {
+
+    /**
+     * Checks both angles.
+     *
+     * @throws IllegalArgumentException if the plunge lies outside [0, 90] or the trend outside [0, 360]; a trend of 360
+     *     becomes 0
+     */
+    public LineOrientation {
+        plunge = Require.inRange("plunge", plunge, 0, 90, "degrees");
+        trend = Require.azimuth("trend", trend);
+    }
+
+    /**
+     * A line from plunge and trend.
+     *
+     * @param plunge degrees in [0, 90]
+     * @param trend clockwise from north, degrees in [0, 360]
+     * @return the line
+     * @throws IllegalArgumentException if an angle lies outside its range
+     */
+    public static LineOrientation ofPlungeAndTrend(double plunge, double trend) {
+        return new LineOrientation(plunge, trend);
+    }
+
+    /**
+     * The line along a vector, of any length and of either sign.
+     *
+     * @param north component towards north
+     * @param east component towards east
+     * @param down component downwards
+     * @return the line
+     * @throws IllegalArgumentException if a component is not finite or all are zero
+     */
+    public static LineOrientation ofVector(double north, double east, double down) {
+        return ofVector(Directions.checked(north, east, down));
+    }
+
+    static LineOrientation ofVector(Vector vector) {
+        double across = vector.horizontal();
+        if (across < Directions.ROUNDING) {
+            return new LineOrientation(90, 0);
+        }
+        double axis = Degrees.azimuth(vector.east(), vector.north());
+        if (Math.abs(vector.down()) < Directions.ROUNDING) {
+            return new LineOrientation(0, axis % 180);
+        }
+        return new LineOrientation(
+                Degrees.atan2(Math.abs(vector.down()), across),
+                vector.down() < 0 ? Degrees.wrap360(axis + 180) : axis);
+    }
+
+    /**
+     * The same line with azimuths counted from another north.
+     *
+     * @param angle what is added to the trend, degrees, any finite number
+     * @return the line with the trend wrapped into [0, 360)
+     * @throws IllegalArgumentException if the angle is not finite
+     */
+    public LineOrientation withAzimuthTurned(double angle) {
+        return new LineOrientation(plunge, Degrees.wrap360(trend + Require.finite("angle", angle, "degrees")));
+    }
+
+    /**
+     * The acute angle between two lines.
+     *
+     * @param other the other line
+     * @return degrees in [0, 90]
+     */
+    public double angleTo(LineOrientation other) {
+        Vector mine = vector();
+        Vector theirs = other.vector();
+        return Degrees.atan2(mine.cross(theirs).length(), Math.abs(mine.dot(theirs)));
+    }
+
+    /** The unit vector of the end that points downwards. */
+    Vector vector() {
+        return new Vector(
+                Degrees.cos(plunge) * Degrees.cos(trend), Degrees.cos(plunge) * Degrees.sin(trend), Degrees.sin(plunge));
+    }
+
+    /** As a geologist writes it: {@code 30.2/049.9 (plunge/trend)}. */
+    @Override
+    public String toString() {
+        return Degrees.text(plunge) + "/" + Degrees.azimuthText(trend) + " (plunge/trend)";
+    }
+}
