@@ -69,8 +69,9 @@ public final class WallReference {
      * @return a number in [0, 1]: for the low and high side the sine of the inclination; 0 where the side does not exist
      */
     public double sharpness(HoleDirection direction) {
-        Vector across = towards().across(direction.vector());
-        return this == LOW_SIDE || this == HIGH_SIDE ? Degrees.sin(direction.inclination()) : across.length();
+        return isGravity()
+                ? Degrees.sin(direction.inclination())
+                : direction.vector().cross(towards()).length();
     }
 
     /**
@@ -85,30 +86,27 @@ public final class WallReference {
 
     /** The unit wall direction of this side in a hole with that axis. */
     Vector on(Vector axis) {
-        Vector across;
-        if (this == LOW_SIDE || this == HIGH_SIDE) {
-            // high side h = (cos I cos A, cos I sin A, -sin I): nothing cancels near vertical
-            double sine = axis.horizontal();
-            across = new Vector(-axis.down() * axis.north(), -axis.down() * axis.east(), sine * sine);
-            across = this == HIGH_SIDE ? across.negated() : across;
-        } else {
-            across = towards().across(axis);
-        }
+        // (t x d) x t is the part of d across t; both products vanish exactly where d lies along t
+        Vector across = axis.cross(towards()).cross(axis);
         double length = across.length();
         if (!(length > 0)) {
             throw new IllegalArgumentException(
-                    this == LOW_SIDE || this == HIGH_SIDE
+                    isGravity()
                             ? "a vertical hole has no " + name + "; use a mark referred to north (WallReference.north())"
                             : "a horizontal hole along the " + name + " has no side nearest to it; use the low side");
         }
         return across.times(1 / length);
     }
 
+    private boolean isGravity() {
+        return this == LOW_SIDE || this == HIGH_SIDE;
+    }
+
     private Vector towards() {
-        if (this == LOW_SIDE) {
-            return Vector.DOWN;
+        if (isGravity()) {
+            return this == LOW_SIDE ? Vector.DOWN : Vector.DOWN.negated();
         }
-        return this == HIGH_SIDE ? Vector.DOWN.negated() : Vector.ofAzimuth(azimuth);
+        return Vector.ofAzimuth(azimuth);
     }
 
     @Override
