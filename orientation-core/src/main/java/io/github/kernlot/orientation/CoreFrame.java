@@ -202,8 +202,7 @@ public final class CoreFrame {
     /** The hole and the line: {@code -60.0/090.0 (dip/azimuth), line 025.0 from low side}. */
     @Override
     public String toString() {
-        WallReference reference =
-                axis.horizontal() > 0 ? WallReference.lowSide() : WallReference.north();
+        WallReference reference = axis.horizontal() > 0 ? WallReference.lowSide() : WallReference.north();
         return direction() + ", line " + Degrees.azimuthText(lineAngle(reference)) + " from " + reference;
     }
 }

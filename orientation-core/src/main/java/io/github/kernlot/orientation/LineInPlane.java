@@ -22,8 +22,9 @@ public record LineInPlane(CorePlane plane, double gamma) {
     public LineInPlane {
         gamma = Require.azimuth("gamma", gamma);
         if (!plane.hasBeta()) {
-            throw new IllegalArgumentException("alpha is 90 degrees: the plane has no long axis from which gamma could be"
-                    + " read; give the line as CoreLine with its delta");
+            throw new IllegalArgumentException(
+                    "alpha is 90 degrees: the plane has no long axis from which gamma could be"
+                            + " read; give the line as CoreLine with its delta");
         }
     }
 

@@ -61,8 +61,7 @@ public record LineOrientation(double plunge, double trend) {
             return new LineOrientation(0, axis % 180);
         }
         return new LineOrientation(
-                Degrees.atan2(Math.abs(vector.down()), across),
-                vector.down() < 0 ? Degrees.wrap360(axis + 180) : axis);
+                Degrees.atan2(Math.abs(vector.down()), across), vector.down() < 0 ? Degrees.wrap360(axis + 180) : axis);
     }
 
     /**
@@ -91,7 +90,9 @@ public record LineOrientation(double plunge, double trend) {
     /** The unit vector of the end that points downwards. */
     Vector vector() {
         return new Vector(
-                Degrees.cos(plunge) * Degrees.cos(trend), Degrees.cos(plunge) * Degrees.sin(trend), Degrees.sin(plunge));
+                Degrees.cos(plunge) * Degrees.cos(trend),
+                Degrees.cos(plunge) * Degrees.sin(trend),
+                Degrees.sin(plunge));
     }
 
     /** As a geologist writes it: {@code 30.2/049.9 (plunge/trend)}. */

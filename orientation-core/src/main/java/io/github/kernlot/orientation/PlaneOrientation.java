@@ -85,8 +85,7 @@ public record PlaneOrientation(double dip, double dipDirection) {
             return new PlaneOrientation(90, axis % 180);
         }
         return new PlaneOrientation(
-                Degrees.atan2(across, Math.abs(normal.down())),
-                normal.down() > 0 ? Degrees.wrap360(axis + 180) : axis);
+                Degrees.atan2(across, Math.abs(normal.down())), normal.down() > 0 ? Degrees.wrap360(axis + 180) : axis);
     }
 
     /**

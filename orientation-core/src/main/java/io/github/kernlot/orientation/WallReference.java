@@ -10,15 +10,21 @@ import io.github.kernlot.orientation.internal.Vector;
  */
 public final class WallReference {
 
-    private static final WallReference LOW_SIDE = new WallReference("low side", Double.NaN);
-    private static final WallReference HIGH_SIDE = new WallReference("high side", Double.NaN);
-    private static final WallReference NORTH = new WallReference("north", 0);
+    private static final WallReference LOW_SIDE = new WallReference(Kind.LOW_SIDE, 0);
+    private static final WallReference HIGH_SIDE = new WallReference(Kind.HIGH_SIDE, 0);
+    private static final WallReference NORTH = new WallReference(Kind.AZIMUTH, 0);
 
-    private final String name;
+    private enum Kind {
+        LOW_SIDE,
+        HIGH_SIDE,
+        AZIMUTH
+    }
+
+    private final Kind kind;
     private final double azimuth;
 
-    private WallReference(String name, double azimuth) {
-        this.name = name;
+    private WallReference(Kind kind, double azimuth) {
+        this.kind = kind;
         this.azimuth = azimuth;
     }
 
@@ -58,7 +64,7 @@ public final class WallReference {
      */
     public static WallReference azimuth(double azimuth) {
         double checked = Require.azimuth("azimuth", azimuth);
-        return checked == 0 ? NORTH : new WallReference("azimuth " + Degrees.azimuthText(checked), checked);
+        return new WallReference(Kind.AZIMUTH, checked);
     }
 
     /**
@@ -69,9 +75,9 @@ public final class WallReference {
      * @return a number in [0, 1]: for the low and high side the sine of the inclination; 0 where the side does not exist
      */
     public double sharpness(HoleDirection direction) {
-        return isGravity()
-                ? Degrees.sin(direction.inclination())
-                : direction.vector().cross(towards()).length();
+        return kind == Kind.AZIMUTH
+                ? direction.vector().cross(towards()).length()
+                : Degrees.sin(direction.inclination());
     }
 
     /**
@@ -91,39 +97,41 @@ public final class WallReference {
         double length = across.length();
         if (!(length > 0)) {
             throw new IllegalArgumentException(
-                    isGravity()
-                            ? "a vertical hole has no " + name + "; use a mark referred to north (WallReference.north())"
-                            : "a horizontal hole along the " + name + " has no side nearest to it; use the low side");
+                    kind == Kind.AZIMUTH
+                            ? "a horizontal hole along " + this + " has no side nearest to it; use the low side"
+                            : "a vertical hole has no " + this
+                                    + "; use a mark referred to north (WallReference.north())");
         }
         return across.times(1 / length);
     }
 
-    private boolean isGravity() {
-        return this == LOW_SIDE || this == HIGH_SIDE;
-    }
-
     private Vector towards() {
-        if (isGravity()) {
-            return this == LOW_SIDE ? Vector.DOWN : Vector.DOWN.negated();
-        }
-        return Vector.ofAzimuth(azimuth);
+        return switch (kind) {
+            case LOW_SIDE -> Vector.DOWN;
+            case HIGH_SIDE -> Vector.DOWN.negated();
+            case AZIMUTH -> Vector.ofAzimuth(azimuth);
+        };
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof WallReference that
-                && name.equals(that.name)
+                && kind == that.kind
                 && Double.doubleToLongBits(azimuth) == Double.doubleToLongBits(that.azimuth);
     }
 
     @Override
     public int hashCode() {
-        return 31 * name.hashCode() + Double.hashCode(azimuth);
+        return 31 * kind.hashCode() + Double.hashCode(azimuth);
     }
 
-    /** The side by its name: {@code low side}, {@code azimuth 012.5}. */
+    /** The side by its name: {@code low side}, {@code north}, {@code azimuth 012.5}. */
     @Override
     public String toString() {
-        return name;
+        return switch (kind) {
+            case LOW_SIDE -> "low side";
+            case HIGH_SIDE -> "high side";
+            case AZIMUTH -> azimuth == 0 ? "north" : "azimuth " + Degrees.azimuthText(azimuth);
+        };
     }
 }

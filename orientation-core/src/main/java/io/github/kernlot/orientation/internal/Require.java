@@ -87,8 +87,7 @@ public final class Require {
     }
 
     private static IllegalArgumentException refused(String name, double value, String unit, String expected) {
-        return new IllegalArgumentException(
-                name + " is " + number(value) + " " + unit + "; expected " + expected);
+        return new IllegalArgumentException(name + " is " + number(value) + " " + unit + "; expected " + expected);
     }
 
     private static String number(double value) {

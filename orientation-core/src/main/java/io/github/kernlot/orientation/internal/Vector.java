@@ -31,8 +31,7 @@ public record Vector(double north, double east, double down) {
      */
     public static Vector ofInclination(double inclination, double azimuth) {
         double across = Degrees.sin(inclination);
-        return new Vector(
-                across * Degrees.cos(azimuth), across * Degrees.sin(azimuth), Degrees.cos(inclination));
+        return new Vector(across * Degrees.cos(azimuth), across * Degrees.sin(azimuth), Degrees.cos(inclination));
     }
 
     /** The sum with another vector. */
