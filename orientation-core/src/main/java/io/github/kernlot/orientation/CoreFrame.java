@@ -132,6 +132,16 @@ public final class CoreFrame {
     }
 
     /**
+     * How far this frame's reference line lies from that of another frame with the same axis.
+     *
+     * @param other the frame to count from
+     * @return clockwise from the other's line looking down-hole, degrees in [0, 360)
+     */
+    public double turnFrom(CoreFrame other) {
+        return Degrees.azimuth(line.dot(other.quarter), line.dot(other.line));
+    }
+
+    /**
      * A measured plane in the ground.
      *
      * @param plane the plane on the core

@@ -1,0 +1,76 @@
+package io.github.kernlot.orientation.line;
+
+import io.github.kernlot.orientation.CoreDiameter;
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Require;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * An orientation mark on core, as it stands to the reference line that was drawn.
+ *
+ * @param depth metres along the hole, 0 or more
+ * @param offset where the mark stands, clockwise from the drawn line looking down-hole, degrees in [0, 360)
+ * @param diameter the diameter of the core at the mark, by which widths of pencil and jig become degrees
+ * @param sigma the mark's own standard deviation in degrees, above 0, which replaces that of its causes; empty where none was given
+ * @param leftOut why a geologist leaves this mark out; empty for a mark that is used
+ */
+public record OrientationMark(
+        double depth, double offset, CoreDiameter diameter, OptionalDouble sigma, Optional<String> leftOut) {
+
+    /**
+     * Checks the numbers.
+     *
+     * @throws IllegalArgumentException if the depth is negative, the offset outside [0, 360], the sigma not above 0, or one is not
+     *     finite; an offset of 360 becomes 0
+     */
+    public OrientationMark {
+        depth = Require.notNegative("depth", depth, "m");
+        offset = Require.azimuth("offset", offset);
+        if (sigma.isPresent()) {
+            Require.positive("mark sigma", sigma.getAsDouble(), "degrees");
+        }
+    }
+
+    /**
+     * A mark that is used, with the sigma of its causes.
+     *
+     * @param depth metres along the hole, 0 or more
+     * @param offset clockwise from the drawn line looking down-hole, degrees in [0, 360]
+     * @param diameter the diameter of the core there
+     * @return the mark
+     * @throws IllegalArgumentException if a number lies outside its range
+     */
+    public static OrientationMark of(double depth, double offset, CoreDiameter diameter) {
+        return new OrientationMark(depth, offset, diameter, OptionalDouble.empty(), Optional.empty());
+    }
+
+    /**
+     * The same mark with a standard deviation of its own.
+     *
+     * @param degrees the standard deviation, above 0
+     * @return the mark
+     * @throws IllegalArgumentException if it is not a finite number above 0
+     */
+    public OrientationMark withSigma(double degrees) {
+        return new OrientationMark(depth, offset, diameter, OptionalDouble.of(degrees), leftOut);
+    }
+
+    /**
+     * The same mark, left out.
+     *
+     * @param reason why, in the geologist's words; may be empty
+     * @return the mark
+     */
+    public OrientationMark leftOutFor(String reason) {
+        return new OrientationMark(depth, offset, diameter, sigma, Optional.of(reason));
+    }
+
+    /** As it is written in a log: {@code mark at 27.30 m, offset 338.0}. */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "mark at %.2f m, offset %s", depth, Degrees.azimuthText(offset))
+                + leftOut.map(reason -> ", left out (" + reason + ")").orElse("");
+    }
+}
