@@ -1,0 +1,222 @@
+package io.github.kernlot.survey.hole;
+
+import io.github.kernlot.orientation.CoreFrame;
+import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.LineOrientation;
+import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.line.HandLine;
+import io.github.kernlot.orientation.line.HandMethod;
+import io.github.kernlot.orientation.line.LineAngle;
+import io.github.kernlot.orientation.line.MarkJudgement;
+import io.github.kernlot.survey.HoleTrace;
+import io.github.kernlot.survey.NorthReference;
+import io.github.kernlot.survey.check.Finding;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** One hole with its trace, its reference line and its structures oriented in the ground. */
+public final class OrientedHole {
+
+    private final HoleLog log;
+    private final OrientationSettings settings;
+    private final HandLine line;
+    private final List<OrientedStructure> structures;
+    private final List<Finding> findings;
+
+    private OrientedHole(HoleLog log, OrientationSettings settings) {
+        this.log = log;
+        this.settings = settings;
+        this.line = handMethod().reconcile(log.trace(), log.marks(), log.joins().orElse(List.of()));
+        this.structures = log.structures().stream().map(this::oriented).toList();
+        this.findings = found();
+    }
+
+    /**
+     * Orients a hole.
+     *
+     * @param log what was recorded of it
+     * @param settings how it is to be oriented
+     * @return the oriented hole
+     * @throws IllegalArgumentException if the trace does not reach a mark or a structure, a mark stands for a side that does not
+     *     exist there, or the results' north needs a declination or convergence that the survey does not have
+     */
+    public static OrientedHole orient(HoleLog log, OrientationSettings settings) {
+        return new OrientedHole(log, settings);
+    }
+
+    /** Marks of north mean the north in which the survey was measured; the trace has azimuths from the grid's. */
+    private HandMethod handMethod() {
+        HandMethod hand = settings.hand();
+        NorthReference grid = log.trace().survey().north();
+        NorthReference measured = grid.with(log.trace().survey().measuredFrom());
+        return hand.side().equals(WallReference.north())
+                ? new HandMethod(
+                        WallReference.azimuth(Degrees.wrap360(measured.toAdd(grid.north()))),
+                        hand.noise(),
+                        hand.tolerance(),
+                        hand.neighbours())
+                : hand;
+    }
+
+    private OrientedStructure oriented(Structure structure) {
+        HoleTrace trace = log.trace();
+        Optional<LineAngle> angle = line.angleAt(structure.depth());
+        List<String> notes = new ArrayList<>();
+        Optional<CoreFrame> frame = frame(structure, angle, notes);
+        Optional<CorePlane> plane = frame.map(known -> corePlane(structure));
+        double toOutput = trace.survey().north().toAdd(settings.output());
+        Optional<PlaneOrientation> orientation =
+                plane.map(core -> frame.orElseThrow().toGeographic(core).withAzimuthTurned(toOutput));
+        Optional<LineOrientation> lineation = structure.gamma().isPresent()
+                ? plane.map(core -> frame.orElseThrow()
+                        .toGeographic(core.line(structure.gamma().getAsDouble()))
+                        .withAzimuthTurned(toOutput))
+                : Optional.empty();
+        if (trace.isExtrapolated(structure.depth())) {
+            notes.add("beyond the survey's stations, the hole taken as straight");
+        }
+        return new OrientedStructure(
+                structure,
+                trace.positionAt(structure.depth()),
+                angle,
+                orientation,
+                lineation,
+                String.join("; ", notes));
+    }
+
+    /** The frame that orients a structure, or none with the reason noted. */
+    private Optional<CoreFrame> frame(Structure structure, Optional<LineAngle> angle, List<String> notes) {
+        if (structure.alpha() == 90) {
+            // the pole is the core axis, and no line is needed
+            return Optional.of(log.trace().carriedFrameAt(structure.depth()));
+        }
+        if (structure.beta().isEmpty()) {
+            notes.add("no beta was measured");
+            return Optional.empty();
+        }
+        if (angle.isEmpty()) {
+            notes.add("no marks agree on this piece of core, or they contradict each other on either side");
+            return Optional.empty();
+        }
+        double sigma = angle.get().sigma();
+        if (sigma > settings.lineSigmaLimit()) {
+            notes.add("the line's sigma of " + Degrees.text(sigma) + " degrees is above the limit of "
+                    + Degrees.text(settings.lineSigmaLimit()));
+            return Optional.empty();
+        }
+        return angle.map(LineAngle::frame);
+    }
+
+    private CorePlane corePlane(Structure structure) {
+        double beta = structure.beta().isPresent() ? structure.beta().getAsDouble() : 0;
+        return CorePlane.of(structure.alpha(), settings.beta().toHouse(beta));
+    }
+
+    private List<Finding> found() {
+        List<Finding> all = new ArrayList<>();
+        if (log.joins().isEmpty() && !log.marks().isEmpty()) {
+            all.add(Finding.ofHole(
+                    Finding.Level.INFO,
+                    "no joins were recorded: by hand the whole core is taken as fitting together"));
+        }
+        if (log.marks().isEmpty()) {
+            all.add(Finding.ofHole(Finding.Level.WARNING, "the hole has no marks: its core is not oriented"));
+        }
+        for (MarkJudgement judgement : line.marks()) {
+            marked(judgement).ifPresent(all::add);
+        }
+        for (OrientedStructure structure : structures) {
+            if (!structure.isOriented()) {
+                all.add(Finding.at(
+                        structure.structure().depth(),
+                        Finding.Level.WARNING,
+                        structure.structure().kind() + " is unoriented: " + structure.note()));
+            } else if (!structure.note().isEmpty()) {
+                all.add(Finding.at(
+                        structure.structure().depth(),
+                        Finding.Level.INFO,
+                        structure.structure().kind() + ": " + structure.note()));
+            }
+        }
+        return List.copyOf(all);
+    }
+
+    private static Optional<Finding> marked(MarkJudgement judgement) {
+        double depth = judgement.mark().depth();
+        return switch (judgement.verdict()) {
+            case AGREES -> Optional.empty();
+            case ALONE -> Optional.of(
+                    Finding.at(depth, Finding.Level.WARNING, "the mark has no neighbour to be compared with"));
+            case LEFT_OUT -> Optional.of(Finding.at(
+                    depth,
+                    Finding.Level.INFO,
+                    "the mark was left out by hand: " + judgement.mark().leftOut().orElse("")));
+            case DISAGREES -> Optional.of(Finding.at(
+                    depth,
+                    Finding.Level.WARNING,
+                    judgement.residual().isPresent()
+                            ? String.format(
+                                    Locale.ROOT,
+                                    "the mark disagrees with its neighbours; it stands %.1f degrees from what they predict",
+                                    judgement.residual().getAsDouble())
+                            : "the mark disagrees with its neighbours"));
+        };
+    }
+
+    /**
+     * What was recorded of the hole.
+     *
+     * @return the log
+     */
+    public HoleLog log() {
+        return log;
+    }
+
+    /**
+     * The path of the hole.
+     *
+     * @return the trace
+     */
+    public HoleTrace trace() {
+        return log.trace();
+    }
+
+    /**
+     * The reference line with its marks.
+     *
+     * @return the line
+     */
+    public HandLine line() {
+        return line;
+    }
+
+    /**
+     * The structures in the order of the log, oriented or not.
+     *
+     * @return one for each structure of the log
+     */
+    public List<OrientedStructure> structures() {
+        return structures;
+    }
+
+    /**
+     * What a user should know before the results are used.
+     *
+     * @return the findings: of the hole, of its marks, of its structures
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /** The hole's name and how many of its structures are oriented. */
+    @Override
+    public String toString() {
+        long oriented =
+                structures.stream().filter(OrientedStructure::isOriented).count();
+        return log.id() + ": " + oriented + " of " + structures.size() + " structures oriented";
+    }
+}

@@ -1,0 +1,35 @@
+package io.github.kernlot.survey.hole;
+
+import io.github.kernlot.orientation.LineOrientation;
+import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.Position;
+import io.github.kernlot.orientation.line.LineAngle;
+import java.util.Optional;
+
+/**
+ * A structure with its place and, where the core is oriented, its orientation in the ground.
+ *
+ * @param structure as it was measured
+ * @param position its place on the grid
+ * @param line the reference line there; empty where there is none
+ * @param plane the orientation, azimuths from the north that was asked for; empty where the structure is unoriented
+ * @param lineation the orientation of the line that gamma measured; empty where there is none or it is unoriented
+ * @param note what the user should know of this structure; empty where there is nothing to say
+ */
+public record OrientedStructure(
+        Structure structure,
+        Position position,
+        Optional<LineAngle> line,
+        Optional<PlaneOrientation> plane,
+        Optional<LineOrientation> lineation,
+        String note) {
+
+    /**
+     * Whether the structure has an orientation in the ground.
+     *
+     * @return false where it keeps its alpha alone
+     */
+    public boolean isOriented() {
+        return plane.isPresent();
+    }
+}

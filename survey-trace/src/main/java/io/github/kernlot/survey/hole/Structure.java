@@ -1,0 +1,52 @@
+package io.github.kernlot.survey.hole;
+
+import io.github.kernlot.orientation.internal.Require;
+import java.util.OptionalDouble;
+
+/**
+ * A structure as it was measured on the core.
+ *
+ * @param depth metres along the hole, 0 or more
+ * @param kind what it is, in the log's own word: bedding, joint, vein
+ * @param alpha acute angle between the structure and the core axis, degrees in [0, 90]
+ * @param beta as it was read, in the convention of the log, degrees in [0, 360); empty where it was not measured
+ * @param gamma of a line in the structure, in the plane, clockwise looking down-hole from the down-hole end of the ellipse's long
+ *     axis, degrees in [0, 360); empty where there is no line
+ */
+public record Structure(double depth, String kind, double alpha, OptionalDouble beta, OptionalDouble gamma) {
+
+    /**
+     * Checks the numbers.
+     *
+     * @throws IllegalArgumentException if the depth is negative, alpha lies outside [0, 90], beta or gamma outside [0, 360], or
+     *     gamma is given at alpha 90, where it cannot be read; 360 becomes 0
+     */
+    public Structure {
+        depth = Require.notNegative("depth", depth, "m");
+        alpha = Require.inRange("alpha", alpha, 0, 90, "degrees");
+        beta = azimuth("beta", beta);
+        gamma = azimuth("gamma", gamma);
+        if (gamma.isPresent() && alpha == 90) {
+            throw new IllegalArgumentException(
+                    "gamma is given at alpha 90 degrees; expected none, because the ellipse has no long axis there");
+        }
+    }
+
+    private static OptionalDouble azimuth(String name, OptionalDouble angle) {
+        return angle.isPresent() ? OptionalDouble.of(Require.azimuth(name, angle.getAsDouble())) : angle;
+    }
+
+    /**
+     * A plane.
+     *
+     * @param depth metres along the hole, 0 or more
+     * @param kind what it is
+     * @param alpha degrees in [0, 90]
+     * @param beta as it was read, degrees in [0, 360]
+     * @return the structure
+     * @throws IllegalArgumentException if a number lies outside its range
+     */
+    public static Structure of(double depth, String kind, double alpha, double beta) {
+        return new Structure(depth, kind, alpha, OptionalDouble.of(beta), OptionalDouble.empty());
+    }
+}
