@@ -199,7 +199,9 @@ public final class HoleTrace implements HolePath {
         HoleDirection direction = directionAt(depth);
         if (direction.isVertical()) {
             throw new IllegalArgumentException(String.format(
-                    Locale.ROOT, "at %.2f m the hole is vertical and has no low side from which a scribe could turn", depth));
+                    Locale.ROOT,
+                    "at %.2f m the hole is vertical and has no low side from which a scribe could turn",
+                    depth));
         }
         return turns[arc] + arcTurn(directions[arc], direction);
     }

@@ -60,8 +60,7 @@ public record NorthReference(North north, OptionalDouble declination, OptionalDo
      * @throws IllegalArgumentException if an angle lies outside [-180, 180]
      */
     public static NorthReference magnetic(double declination, double convergence) {
-        return new NorthReference(
-                North.MAGNETIC, OptionalDouble.of(declination), OptionalDouble.of(convergence));
+        return new NorthReference(North.MAGNETIC, OptionalDouble.of(declination), OptionalDouble.of(convergence));
     }
 
     /**

@@ -108,8 +108,7 @@ public final class Survey {
         double added = north.toAdd(other);
         List<SurveyStation> turned = new ArrayList<>(stations.size());
         for (SurveyStation station : stations) {
-            turned.add(new SurveyStation(
-                    station.depth(), station.direction().withAzimuthTurned(added)));
+            turned.add(new SurveyStation(station.depth(), station.direction().withAzimuthTurned(added)));
         }
         return new Survey(List.copyOf(turned), north.with(other), measuredFrom);
     }

@@ -120,8 +120,7 @@ public final class OrientedHole {
         List<Finding> all = new ArrayList<>();
         if (log.joins().isEmpty() && !log.marks().isEmpty()) {
             all.add(Finding.ofHole(
-                    Finding.Level.INFO,
-                    "no joins were recorded: by hand the whole core is taken as fitting together"));
+                    Finding.Level.INFO, "no joins were recorded: by hand the whole core is taken as fitting together"));
         }
         if (log.marks().isEmpty()) {
             all.add(Finding.ofHole(Finding.Level.WARNING, "the hole has no marks: its core is not oriented"));
@@ -149,21 +148,24 @@ public final class OrientedHole {
         double depth = judgement.mark().depth();
         return switch (judgement.verdict()) {
             case AGREES -> Optional.empty();
-            case ALONE -> Optional.of(
-                    Finding.at(depth, Finding.Level.WARNING, "the mark has no neighbour to be compared with"));
-            case LEFT_OUT -> Optional.of(Finding.at(
-                    depth,
-                    Finding.Level.INFO,
-                    "the mark was left out by hand: " + judgement.mark().leftOut().orElse("")));
-            case DISAGREES -> Optional.of(Finding.at(
-                    depth,
-                    Finding.Level.WARNING,
-                    judgement.residual().isPresent()
-                            ? String.format(
-                                    Locale.ROOT,
-                                    "the mark disagrees with its neighbours; it stands %.1f degrees from what they predict",
-                                    judgement.residual().getAsDouble())
-                            : "the mark disagrees with its neighbours"));
+            case ALONE ->
+                Optional.of(Finding.at(depth, Finding.Level.WARNING, "the mark has no neighbour to be compared with"));
+            case LEFT_OUT ->
+                Optional.of(Finding.at(
+                        depth,
+                        Finding.Level.INFO,
+                        "the mark was left out by hand: "
+                                + judgement.mark().leftOut().orElse("")));
+            case DISAGREES ->
+                Optional.of(Finding.at(
+                        depth,
+                        Finding.Level.WARNING,
+                        judgement.residual().isPresent()
+                                ? String.format(
+                                        Locale.ROOT,
+                                        "the mark disagrees with its neighbours; it stands %.1f degrees from what they predict",
+                                        judgement.residual().getAsDouble())
+                                : "the mark disagrees with its neighbours"));
         };
     }
 

@@ -1,6 +1,9 @@
 package io.github.kernlot.survey.hole;
 
 import io.github.kernlot.orientation.internal.Require;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -12,8 +15,10 @@ import java.util.OptionalDouble;
  * @param beta as it was read, in the convention of the log, degrees in [0, 360); empty where it was not measured
  * @param gamma of a line in the structure, in the plane, clockwise looking down-hole from the down-hole end of the ellipse's long
  *     axis, degrees in [0, 360); empty where there is no line
+ * @param extra further columns of the log, which are carried along as they are, in their order
  */
-public record Structure(double depth, String kind, double alpha, OptionalDouble beta, OptionalDouble gamma) {
+public record Structure(
+        double depth, String kind, double alpha, OptionalDouble beta, OptionalDouble gamma, Map<String, String> extra) {
 
     /**
      * Checks the numbers.
@@ -26,6 +31,7 @@ public record Structure(double depth, String kind, double alpha, OptionalDouble 
         alpha = Require.inRange("alpha", alpha, 0, 90, "degrees");
         beta = azimuth("beta", beta);
         gamma = azimuth("gamma", gamma);
+        extra = Collections.unmodifiableMap(new LinkedHashMap<>(extra));
         if (gamma.isPresent() && alpha == 90) {
             throw new IllegalArgumentException(
                     "gamma is given at alpha 90 degrees; expected none, because the ellipse has no long axis there");
@@ -47,6 +53,6 @@ public record Structure(double depth, String kind, double alpha, OptionalDouble 
      * @throws IllegalArgumentException if a number lies outside its range
      */
     public static Structure of(double depth, String kind, double alpha, double beta) {
-        return new Structure(depth, kind, alpha, OptionalDouble.of(beta), OptionalDouble.empty());
+        return new Structure(depth, kind, alpha, OptionalDouble.of(beta), OptionalDouble.empty(), Map.of());
     }
 }
