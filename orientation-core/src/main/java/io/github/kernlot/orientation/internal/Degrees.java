@@ -59,7 +59,8 @@ public final class Degrees {
      * @return the angle in degrees, in [-180, 180]; 0 for the null vector
      */
     public static double atan2(double y, double x) {
-        return Math.toDegrees(Math.atan2(y, x)) + 0.0;
+        // of (0.0, -0.0) Math.atan2 makes pi
+        return Math.toDegrees(Math.atan2(y + 0.0, x + 0.0)) + 0.0;
     }
 
     /**

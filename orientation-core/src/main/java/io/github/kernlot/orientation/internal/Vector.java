@@ -12,6 +12,13 @@ public record Vector(double north, double east, double down) {
     /** Straight down. */
     public static final Vector DOWN = new Vector(0, 0, 1);
 
+    /** Makes -0.0 into 0.0, so that equal vectors are equal and a null component has no side. */
+    public Vector {
+        north = north + 0.0;
+        east = east + 0.0;
+        down = down + 0.0;
+    }
+
     /**
      * The horizontal unit vector of an azimuth.
      *
