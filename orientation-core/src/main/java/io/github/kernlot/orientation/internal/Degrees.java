@@ -106,17 +106,18 @@ public final class Degrees {
      * @return the text, from 000.0 to 359.9
      */
     public static String azimuthText(double azimuth) {
-        double tenths = Math.rint(azimuth * 10) / 10;
-        return String.format(Locale.ROOT, "%05.1f", tenths >= 360 ? 0.0 : tenths);
+        String text = String.format(Locale.ROOT, "%05.1f", azimuth);
+        return text.equals("360.0") ? "000.0" : text;
     }
 
     /**
      * An angle with one digit after the point, {@code 62.4}.
      *
      * @param angle an angle in degrees
-     * @return the text
+     * @return the text, never -0.0
      */
     public static String text(double angle) {
-        return String.format(Locale.ROOT, "%.1f", angle);
+        String text = String.format(Locale.ROOT, "%.1f", angle);
+        return text.equals("-0.0") ? "0.0" : text;
     }
 }
