@@ -14,6 +14,8 @@ public final class WallReference {
     private static final WallReference HIGH_SIDE = new WallReference(Kind.HIGH_SIDE, 0);
     private static final WallReference NORTH = new WallReference(Kind.AZIMUTH, 0);
 
+    private static final Vector NOWHERE = new Vector(0, 0, 0);
+
     private enum Kind {
         LOW_SIDE,
         HIGH_SIDE,
@@ -87,22 +89,25 @@ public final class WallReference {
      * @return false for the low and high side of a vertical hole, and for a horizontal hole along the azimuth
      */
     public boolean existsIn(HoleDirection direction) {
-        return sharpness(direction) > 0;
+        return !across(direction.vector()).equals(NOWHERE);
     }
 
     /** The unit wall direction of this side in a hole with that axis. */
     Vector on(Vector axis) {
-        // (t x d) x t is the part of d across t; both products vanish exactly where d lies along t
-        Vector across = axis.cross(towards()).cross(axis);
-        double length = across.length();
-        if (!(length > 0)) {
+        Vector across = across(axis);
+        if (across.equals(NOWHERE)) {
             throw new IllegalArgumentException(
                     kind == Kind.AZIMUTH
                             ? "a horizontal hole along " + this + " has no side nearest to it; use the low side"
                             : "a vertical hole has no " + this
                                     + "; use a mark referred to north (WallReference.north())");
         }
-        return across.times(1 / length);
+        return Directions.checked(across.north(), across.east(), across.down());
+    }
+
+    private Vector across(Vector axis) {
+        // (t x d) x t is the part of d across t; both products vanish exactly where d lies along t
+        return axis.cross(towards()).cross(axis);
     }
 
     private Vector towards() {
