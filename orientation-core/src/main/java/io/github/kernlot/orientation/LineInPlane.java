@@ -38,8 +38,10 @@ public record LineInPlane(CorePlane plane, double gamma) {
      */
     public static LineInPlane nearest(CorePlane plane, CoreLine line) {
         Vector vector = line.vector();
-        double gamma = Degrees.azimuth(vector.dot(shortAxis(plane)), vector.dot(longAxis(plane)));
-        return new LineInPlane(plane, gamma % 180);
+        double along = vector.dot(longAxis(plane));
+        double across = vector.dot(shortAxis(plane));
+        boolean perpendicular = Math.hypot(along, across) < Directions.ROUNDING;
+        return new LineInPlane(plane, perpendicular ? 0 : Degrees.azimuth(across, along) % 180);
     }
 
     /**
