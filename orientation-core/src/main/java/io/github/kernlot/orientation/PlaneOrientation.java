@@ -100,10 +100,12 @@ public record PlaneOrientation(double dip, double dipDirection) {
     /**
      * The pole, which is the normal that points downwards.
      *
-     * @return the line perpendicular to the plane
+     * @return the line perpendicular to the plane; of a horizontal plane with trend 0, of a vertical one with the trend in
+     *     [0, 180)
      */
     public LineOrientation pole() {
-        return new LineOrientation(90 - dip, Degrees.wrap360(dipDirection + 180));
+        double trend = isHorizontal() ? 0 : Degrees.wrap360(dipDirection + 180);
+        return new LineOrientation(90 - dip, isVertical() ? trend % 180 : trend);
     }
 
     /**
