@@ -1,0 +1,227 @@
+package io.github.kernlot.survey.table;
+
+import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** One table as it stands in its file: the header and the rows with their lines. */
+final class CsvTable {
+
+    private final TableForm form;
+    private final List<String> columns;
+    private final List<Row> rows = new ArrayList<>();
+
+    private CsvTable(TableForm form, List<String> columns) {
+        this.form = form;
+        this.columns = columns;
+    }
+
+    /** A table, or nothing and a fault added where its rows cannot be told. */
+    static Optional<CsvTable> read(Path folder, TableForm form, FaultList faults, List<String> notices) {
+        return TextFile.read(folder, form.file(), faults).flatMap(text -> parse(text, form, faults, notices));
+    }
+
+    private static Optional<CsvTable> parse(String text, TableForm form, FaultList faults, List<String> notices) {
+        Records records = new Records();
+        List<Records.Line> lines = new ArrayList<>();
+        Optional<Fault> broken = Optional.empty();
+        try (CsvReader<Records.Line> reader = CsvReader.builder()
+                .trimWhitespacesAroundQuotes(true)
+                .allowUnclosedQuote(false)
+                .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                .build(records, text)) {
+            reader.forEach(lines::add);
+        } catch (CsvParseException fault) {
+            broken = Optional.of(records.broken(form, lines, fault));
+        } catch (IOException never) {
+            throw new UncheckedIOException(never);
+        }
+        broken.ifPresent(faults::add);
+        lines.removeIf(line -> line.isBlank() && line.fields().size() == 1);
+        if (lines.isEmpty()) {
+            if (broken.isEmpty()) {
+                faults.add(new Fault(form.file(), 1, form.required().get(0), "", "the file is empty, " + header(form)));
+            }
+            return Optional.empty();
+        }
+        Optional<CsvTable> table = ofHeader(lines.get(0), form, faults);
+        table.ifPresent(found -> {
+            lines.subList(1, lines.size()).forEach(line -> found.add(line, notices));
+            found.tellColumns(notices);
+        });
+        // a table that ends early would seem to lack rows
+        return broken.isPresent() ? Optional.empty() : table;
+    }
+
+    private static String header(TableForm form) {
+        return "expected a header with " + String.join(", ", form.required());
+    }
+
+    private static Optional<CsvTable> ofHeader(Records.Line line, TableForm form, FaultList faults) {
+        List<String> columns = line.fields().stream().map(String::strip).toList();
+        List<Fault> wrong = new ArrayList<>();
+        if (columns.size() == 1 && columns.get(0).matches("(?s).*[;\t|].*")) {
+            wrong.add(
+                    new Fault(form.file(), line.number(), columns.get(0), "", "expected columns separated by commas"));
+        } else {
+            Set<String> seen = new HashSet<>();
+            for (String column : columns) {
+                if (!seen.add(column) && !column.isEmpty()) {
+                    wrong.add(
+                            new Fault(form.file(), line.number(), column, "", "the column stands twice in the header"));
+                } else if (column.chars().anyMatch(Character::isISOControl)) {
+                    wrong.add(new Fault(
+                            form.file(), line.number(), column, "", "expected a name without control characters"));
+                } else if (TextFile.hasStrayByte(column)) {
+                    wrong.add(new Fault(form.file(), line.number(), column, "", "the name is not UTF-8 text"));
+                }
+            }
+            for (String column : form.required()) {
+                if (!seen.contains(column)) {
+                    wrong.add(new Fault(
+                            form.file(), line.number(), column, "", "the column is missing, " + header(form)));
+                }
+            }
+            if (!form.oneOf().isEmpty() && form.oneOf().stream().noneMatch(seen::contains)) {
+                wrong.add(new Fault(
+                        form.file(),
+                        line.number(),
+                        form.oneOf().get(0),
+                        "",
+                        "the column is missing, expected one of " + String.join(", ", form.oneOf())));
+            }
+        }
+        wrong.forEach(faults::add);
+        return wrong.isEmpty() ? Optional.of(new CsvTable(form, columns)) : Optional.empty();
+    }
+
+    private void add(Records.Line line, List<String> notices) {
+        if (line.isBlank()) {
+            notices.add(form.file() + ", line " + line.number() + ": the row is blank and not used");
+            return;
+        }
+        Row row = new Row(this, line.number(), line.fields());
+        rows.add(row);
+        if (!row.isReadable()) {
+            boolean tooFew = line.fields().size() < columns.size();
+            String column = tooFew ? columns.get(line.fields().size()) : columns.get(columns.size() - 1);
+            row.fault(
+                    column,
+                    "the row has " + line.fields().size() + " fields, expected " + columns.size() + " as in the header"
+                            + (tooFew ? "" : " (a decimal comma makes two of one)"));
+        }
+        for (int i = 0; i < Math.min(columns.size(), line.fields().size()); i++) {
+            check(row, columns.get(i), line.fields().get(i), line.strayQuotes().contains(i));
+        }
+    }
+
+    private void check(Row row, String column, String field, boolean hasStrayQuote) {
+        if (TextFile.hasStrayByte(field)) {
+            row.fatal(column, "the text is not UTF-8");
+        } else if (hasStrayQuote) {
+            row.fault(column, "a quote stands in a field without quotes, expected it doubled in a field within quotes");
+        } else if (column.isEmpty() && !field.isBlank()) {
+            row.fault("number " + (columns.indexOf(column) + 1), "the column has no name in the header");
+        } else if (field.chars().anyMatch(code -> Character.isISOControl(code) && "\t\n\r".indexOf(code) < 0)) {
+            row.fault(column, "expected a text without control characters");
+        }
+    }
+
+    private void tellColumns(List<String> notices) {
+        List<String> unused = columns.stream()
+                .filter(column ->
+                        form.unused().contains(column) || form.unusedSigmas().contains(column))
+                .toList();
+        if (!unused.isEmpty()) {
+            notices.add(form.file() + ": not used yet: " + String.join(", ", unused));
+        }
+        List<String> unknown = unknownColumns();
+        if (!unknown.isEmpty()) {
+            String fate = "they are not used";
+            if (form.equals(TableForm.STRUCTURES)) {
+                List<String> names = ResultTables.carriedNames(unknown);
+                fate = "they are carried along"
+                        + (names.equals(unknown) ? "" : " and come out as " + String.join(", ", names));
+            }
+            notices.add(form.file() + ": columns that are not known: " + String.join(", ", unknown) + "; " + fate);
+        }
+    }
+
+    TableForm form() {
+        return form;
+    }
+
+    List<String> columns() {
+        return columns;
+    }
+
+    List<String> unknownColumns() {
+        return columns.stream()
+                .filter(column -> !column.isEmpty() && !form.knows(column))
+                .toList();
+    }
+
+    List<Row> rows() {
+        return rows;
+    }
+
+    /** Builds lines of the reader's fields, and knows where it stood when the reader gave up. */
+    private static final class Records extends AbstractBaseCsvCallbackHandler<Records.Line> {
+
+        private List<String> fields = new ArrayList<>();
+        private Set<Integer> strayQuotes = new HashSet<>();
+        private int line;
+
+        record Line(int number, List<String> fields, Set<Integer> strayQuotes) {
+            boolean isBlank() {
+                return fields.stream().allMatch(String::isBlank);
+            }
+        }
+
+        @Override
+        protected void handleBegin(long startingLineNumber) {
+            line = (int) startingLineNumber;
+            fields = new ArrayList<>();
+            strayQuotes = new HashSet<>();
+        }
+
+        @Override
+        protected void handleField(int fieldIdx, char[] buf, int offset, int len, boolean quoted) {
+            String field = new String(buf, offset, len);
+            if (!quoted && field.indexOf('"') >= 0) {
+                strayQuotes.add(fieldIdx);
+            }
+            fields.add(field);
+        }
+
+        @Override
+        protected Line buildRecord() {
+            return new Line(line, fields, strayQuotes);
+        }
+
+        Fault broken(TableForm form, List<Line> before, CsvParseException reason) {
+            List<String> header = before.isEmpty() ? List.of() : before.get(0).fields();
+            String column =
+                    fields.size() < header.size() ? header.get(fields.size()).strip() : "";
+            String message = String.valueOf(reason.getMessage()).replaceAll(" \\(record.*", "");
+            return new Fault(
+                    form.file(),
+                    line,
+                    column,
+                    "",
+                    message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1)
+                            + ", expected quotes as in RFC 4180; nothing after it was read");
+        }
+    }
+}

@@ -1,0 +1,176 @@
+package io.github.kernlot.survey.table;
+
+import io.github.kernlot.orientation.CoreDiameter;
+import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.line.Join;
+import io.github.kernlot.orientation.line.JoinFit;
+import io.github.kernlot.orientation.line.OrientationMark;
+import io.github.kernlot.survey.HoleTrace;
+import io.github.kernlot.survey.hole.HoleLog;
+import io.github.kernlot.survey.hole.Structure;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/** Reads the rows of one hole, adds what is wrong with a row to the row, and makes the log of the sound ones. */
+final class HoleReader {
+
+    private static final Map<String, JoinFit> FITS =
+            Map.of("locked", JoinFit.LOCKED, "doubtful", JoinFit.DOUBTFUL, "broken", JoinFit.BROKEN);
+    private static final Map<String, Boolean> USES = Map.of("yes", true, "no", false);
+
+    private final HoleRows rows;
+    private final JobSettings settings;
+    private final List<String> carriedColumns;
+    private final HoleFindings findings = new HoleFindings();
+
+    HoleReader(HoleRows rows, JobSettings settings, List<String> carriedColumns) {
+        this.rows = rows;
+        this.settings = settings;
+        this.carriedColumns = carriedColumns;
+    }
+
+    HoleFindings findings() {
+        return findings;
+    }
+
+    /** The log of the sound rows; empty where the hole has no trace. */
+    Optional<HoleLog> read(boolean hasJoins) {
+        Optional<Collar> collar = Collar.read(rows.collars(), settings);
+        Optional<HoleTrace> trace = new TraceReader(rows, settings, findings).read(collar);
+        List<OrientationMark> marks = each(rows.marks(), trace, row -> mark(row, collar, trace));
+        List<Join> joins = each(rows.joins(), trace, HoleReader::join);
+        checkJoins();
+        List<Structure> structures = each(rows.structures(), trace, this::structure);
+        return trace.map(path ->
+                new HoleLog(rows.id(), path, marks, hasJoins ? Optional.of(joins) : Optional.empty(), structures));
+    }
+
+    private static <T> List<T> each(List<Row> rows, Optional<HoleTrace> trace, Function<Row, Optional<T>> read) {
+        List<T> found = new ArrayList<>();
+        for (Row row : rows) {
+            if (row.isReadable()) {
+                OptionalDouble depth = row.number("depth_m", NumberRange.DEPTH);
+                if (trace.isPresent()
+                        && depth.isPresent()
+                        && depth.getAsDouble() > trace.get().reach()) {
+                    row.fault(
+                            "depth_m",
+                            "beyond the survey, expected at most "
+                                    + NumberRange.text(trace.get().reach()) + " m");
+                }
+                read.apply(row).ifPresent(found::add);
+            }
+        }
+        return found;
+    }
+
+    private static double depth(Row row) {
+        return HoleFindings.depth(row).orElseThrow();
+    }
+
+    private Optional<OrientationMark> mark(Row row, Optional<Collar> collar, Optional<HoleTrace> trace) {
+        OptionalDouble degrees = row.optionalNumber("offset_deg", NumberRange.ANY);
+        OptionalDouble millimetres = row.optionalNumber("offset_mm", NumberRange.LENGTH_ROUND);
+        if (row.has("offset_deg") && row.has("offset_mm")) {
+            row.fault("offset_mm", "offset_deg is given too, expected one of the two");
+        } else if (!row.has("offset_deg") && !row.has("offset_mm")) {
+            row.fault("offset_deg", "blank, expected a number here or under offset_mm");
+        }
+        OptionalDouble sigma = row.optionalNumber("sigma_deg", NumberRange.SIGMA);
+        OptionalDouble ownDiameter = row.optionalNumber("core_diameter_mm", NumberRange.DIAMETER);
+        boolean isUsed = !row.has("use") || row.word("use", USES).orElse(true);
+        if (row.isSound()) {
+            trace.ifPresent(path -> checkSide(row, path));
+        }
+        if (!row.isSound()) {
+            return Optional.empty();
+        }
+        CoreDiameter diameter = diameter(ownDiameter, collar);
+        double offset = degrees.isPresent()
+                ? findings.wrapped(row, "offset_deg", degrees.getAsDouble())
+                : Degrees.wrap360(diameter.toDegrees(millimetres.getAsDouble()));
+        Optional<String> leftOut =
+                isUsed ? Optional.empty() : Optional.of(row.text("reason").replaceAll("\\s+", " "));
+        return Optional.of(new OrientationMark(depth(row), offset, diameter, sigma, leftOut));
+    }
+
+    private CoreDiameter diameter(OptionalDouble ofMark, Optional<Collar> collar) {
+        OptionalDouble ofHole = collar.map(Collar::coreDiameter).orElse(OptionalDouble.empty());
+        if (ofMark.isEmpty() && ofHole.isEmpty()) {
+            return settings.coreDiameter();
+        }
+        return CoreDiameter.ofMillimetres(ofMark.orElseGet(ofHole::getAsDouble));
+    }
+
+    private void checkSide(Row row, HoleTrace trace) {
+        WallReference asked = settings.markSide();
+        // the trace has azimuths from the grid's north; marks mean the north in which the survey was measured
+        WallReference side = asked.equals(WallReference.north())
+                ? WallReference.azimuth(Degrees.wrap360(trace.survey()
+                        .north()
+                        .with(trace.survey().measuredFrom())
+                        .toAdd(trace.survey().north().north())))
+                : asked;
+        HoleDirection direction = trace.directionAt(depth(row));
+        if (!side.existsIn(direction)) {
+            row.fault(
+                    "depth_m",
+                    "the hole goes " + direction + " here and has no " + asked + " for the mark to stand for, expected "
+                            + (asked.equals(WallReference.north())
+                                    ? "marks of the low side (mark.side)"
+                                    : "marks of north (mark.side)"));
+        }
+    }
+
+    private static Optional<Join> join(Row row) {
+        Optional<JoinFit> fit = row.word("fit", FITS);
+        return row.isSound() ? fit.map(how -> new Join(depth(row), how)) : Optional.empty();
+    }
+
+    private void checkJoins() {
+        Map<Double, Row> seen = new LinkedHashMap<>();
+        for (Row row : rows.joins()) {
+            if (row.isSound()) {
+                Row before = seen.putIfAbsent(depth(row), row);
+                if (before != null) {
+                    row.fault(
+                            "depth_m", "a join of the hole at this depth stands in line " + before.line() + " already");
+                }
+            }
+        }
+    }
+
+    private Optional<Structure> structure(Row row) {
+        Optional<String> kind = row.name("kind");
+        OptionalDouble alpha = row.number("alpha_deg", NumberRange.ALPHA);
+        OptionalDouble beta = row.optionalNumber("beta_deg", NumberRange.ANY);
+        OptionalDouble gamma = row.optionalNumber("gamma_deg", NumberRange.ANY);
+        row.form().unusedSigmas().forEach(column -> row.optionalNumber(column, NumberRange.SIGMA));
+        if (gamma.isPresent() && alpha.isPresent() && alpha.getAsDouble() == 90) {
+            row.fault("gamma_deg", "expected none at alpha 90, where the ellipse has no long axis to count from");
+        }
+        if (!row.isSound()) {
+            return Optional.empty();
+        }
+        Map<String, String> carried = new LinkedHashMap<>();
+        carriedColumns.forEach(column -> carried.put(column, row.raw(column)));
+        return Optional.of(new Structure(
+                depth(row),
+                kind.orElseThrow(),
+                alpha.getAsDouble(),
+                wrapped(row, "beta_deg", beta),
+                wrapped(row, "gamma_deg", gamma),
+                carried));
+    }
+
+    private OptionalDouble wrapped(Row row, String column, OptionalDouble angle) {
+        return angle.isPresent() ? OptionalDouble.of(findings.wrapped(row, column, angle.getAsDouble())) : angle;
+    }
+}

@@ -1,0 +1,117 @@
+package io.github.kernlot.survey.table;
+
+import static java.util.Map.entry;
+
+import io.github.kernlot.orientation.BetaConvention;
+import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.survey.North;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A key of the settings.
+ *
+ * @param name the key
+ * @param preset the value where none is given
+ * @param isUsed whether anything depends on it yet
+ * @param range the numbers that are accepted; empty where words are
+ * @param words the words that are accepted, with what they mean; empty where numbers are
+ */
+record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> range, Map<String, ?> words) {
+
+    static final Map<String, North> NORTHS = Map.of("grid", North.GRID, "true", North.TRUE, "magnetic", North.MAGNETIC);
+    static final Map<String, WallReference> SIDES =
+            Map.of("low", WallReference.lowSide(), "high", WallReference.highSide(), "north", WallReference.north());
+    static final Map<String, BetaConvention.Sense> SENSES =
+            Map.of("clockwise", BetaConvention.Sense.CLOCKWISE, "anticlockwise", BetaConvention.Sense.ANTICLOCKWISE);
+    static final Map<String, BetaConvention.Apex> APEXES =
+            Map.of("down-hole", BetaConvention.Apex.DOWN_HOLE, "up-hole", BetaConvention.Apex.UP_HOLE);
+
+    private static final String METHOD = "minimum-curvature";
+    private static final List<String> METHODS_TO_COME =
+            List.of("radius-of-curvature", "average-angle", "balanced-tangential", "tangential");
+
+    /** The keys in the order in which they are listed in the docs. */
+    static final Map<String, JobKey> ALL = byName(List.of(
+            word("survey.north", "grid", NORTHS),
+            word("output.north", "grid", NORTHS),
+            word("survey.method", METHOD, Map.of(METHOD, METHOD)),
+            unused("survey.azimuth.sigma_deg", "1.0", NumberRange.SIGMA_OR_NONE),
+            unused("survey.dip.sigma_deg", "0.3", NumberRange.SIGMA_OR_NONE),
+            unused("survey.azimuth.bias_sigma_deg", "0.5", NumberRange.SIGMA_OR_NONE),
+            unused("survey.dip.bias_sigma_deg", "0.1", NumberRange.SIGMA_OR_NONE),
+            number("survey.extrapolation_limit_m", "30", NumberRange.DEPTH),
+            number("core.diameter_mm", "63.5", NumberRange.DIAMETER),
+            word("survey.dip_sign", "negative-down", Map.of("negative-down", false, "positive-down", true)),
+            word("mark.side", "low", SIDES),
+            word("beta.sense", "clockwise", SENSES),
+            word("beta.apex", "down-hole", APEXES),
+            number("mark.sensor_sigma_deg", "1.0", NumberRange.SIGMA_OR_NONE),
+            number("mark.level_sigma_deg", "2.0", NumberRange.SIGMA_OR_NONE),
+            number("mark.pencil_sigma_mm", "0.5", NumberRange.SIGMA_OR_NONE),
+            number("mark.transfer_sigma_mm", "1.0", NumberRange.SIGMA_OR_NONE),
+            number("mark.bias_sigma_deg", "1.0", NumberRange.SIGMA_OR_NONE),
+            number("hand.tolerance_deg", "10", NumberRange.within(1e-6, 180)),
+            number("hand.neighbours", "1", NumberRange.whole(1, 1000)),
+            unused("mark.prior_flipped", "0.02", NumberRange.PROBABILITY),
+            unused("mark.prior_wrong", "0.05", NumberRange.PROBABILITY),
+            unused("join.locked_sigma_deg", "0.5", NumberRange.SIGMA_OR_NONE),
+            unused("join.doubtful_sigma_deg", "3.0", NumberRange.SIGMA_OR_NONE),
+            unused("join.doubtful_prior_slip", "0.3", NumberRange.PROBABILITY),
+            unused("line.wander_sigma_deg", "0.2", NumberRange.SIGMA_OR_NONE),
+            number("line.sigma_limit_deg", "15", NumberRange.SIGMA),
+            unused("alpha.sigma_deg", "2", NumberRange.SIGMA_OR_NONE),
+            unused("beta.sigma_deg", "5", NumberRange.SIGMA_OR_NONE),
+            unused("gamma.sigma_deg", "5", NumberRange.SIGMA_OR_NONE),
+            unused("depth.sigma_m", "0.05", NumberRange.within(0, 1000)),
+            word("input.bad_rows", "refuse", Map.of("refuse", false, "set-aside", true)),
+            new JobKey(
+                    "uncertainty.method",
+                    "first-order",
+                    false,
+                    Optional.empty(),
+                    Map.ofEntries(entry("first-order", ""), entry("sigma-points", ""), entry("monte-carlo", ""))),
+            unused("uncertainty.samples", "100000", NumberRange.whole(1, 1e9)),
+            unused("random.seed", "1", NumberRange.whole(-9e18, 9e18))));
+
+    private static Map<String, JobKey> byName(List<JobKey> keys) {
+        Map<String, JobKey> found = new LinkedHashMap<>();
+        keys.forEach(key -> found.put(key.name, key));
+        return found;
+    }
+
+    private static JobKey word(String name, String preset, Map<String, ?> words) {
+        return new JobKey(name, preset, true, Optional.empty(), words);
+    }
+
+    private static JobKey number(String name, String preset, NumberRange range) {
+        return new JobKey(name, preset, true, Optional.of(range), Map.of());
+    }
+
+    private static JobKey unused(String name, String preset, NumberRange range) {
+        return new JobKey(name, preset, false, Optional.of(range), Map.of());
+    }
+
+    /** Why a value is refused; empty where it is accepted. */
+    Optional<String> refusal(String value) {
+        String word = value.toLowerCase(Locale.ROOT);
+        String blank = value.isEmpty() ? "blank, " : "";
+        if (range.isPresent()) {
+            return range.get().parse(value).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(blank + range.get().expected());
+        }
+        if (words.containsKey(word)) {
+            return Optional.empty();
+        }
+        String available = words.containsKey(METHOD) && METHODS_TO_COME.contains(word) ? "not available yet, " : "";
+        return Optional.of(blank
+                + available
+                + (words.size() == 1 ? "expected " : "expected one of ")
+                + words.keySet().stream().sorted().collect(Collectors.joining(", ")));
+    }
+}

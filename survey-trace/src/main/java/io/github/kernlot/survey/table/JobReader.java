@@ -1,0 +1,156 @@
+package io.github.kernlot.survey.table;
+
+import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.hole.HoleLog;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads the tables of one folder, hole by hole, and judges at the end whether what is wrong refuses the whole. */
+final class JobReader {
+
+    private final Path folder;
+    private final FaultList faults = new FaultList();
+    private final List<String> notices = new ArrayList<>();
+    private final JobSettings settings;
+    private final Optional<CsvTable> holes;
+    private final Optional<CsvTable> surveys;
+    private final Optional<CsvTable> structures;
+    private final List<CsvTable> tables;
+    private final boolean hasJoins;
+
+    private JobReader(Path folder) {
+        this.folder = folder;
+        settings = JobSettings.read(folder, faults, notices);
+        holes = CsvTable.read(folder, TableForm.HOLES, faults, notices);
+        surveys = CsvTable.read(folder, TableForm.SURVEYS, faults, notices);
+        Optional<CsvTable> marks = CsvTable.read(folder, TableForm.MARKS, faults, notices);
+        hasJoins = TextFile.exists(folder, TableForm.JOINS.file());
+        Optional<CsvTable> joins =
+                hasJoins ? CsvTable.read(folder, TableForm.JOINS, faults, notices) : Optional.empty();
+        structures = CsvTable.read(folder, TableForm.STRUCTURES, faults, notices);
+        tables = Stream.of(holes, surveys, marks, joins, structures)
+                .flatMap(Optional::stream)
+                .toList();
+        Stream.of(holes, surveys).flatMap(Optional::stream).forEach(this::checkRows);
+        tellFiles();
+    }
+
+    static Job read(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            String what = Files.exists(folder) ? "is not a folder" : "the folder does not exist";
+            throw new TableException(new Fault(folder.toString(), 0, "", "", what + ", expected a folder of tables"));
+        }
+        return new JobReader(folder).read();
+    }
+
+    private void checkRows(CsvTable table) {
+        if (table.rows().isEmpty()) {
+            faults.add(
+                    new Fault(table.form().file(), 1, "hole_id", "", "the table has no rows, expected at least one"));
+        }
+    }
+
+    private void tellFiles() {
+        if (!hasJoins) {
+            notices.add("joins.csv: there is none, and nothing is known of how the core fits together");
+        }
+        tables.stream()
+                .filter(table -> table.rows().isEmpty())
+                .forEach(table -> notices.add(table.form().file() + ": the table has no rows"));
+        TableForm.NOT_READ.stream()
+                .filter(file -> TextFile.exists(folder, file))
+                .forEach(file -> notices.add(file + ": the table is known and not used yet"));
+        if (settings.isDipPositiveDown()) {
+            notices.add("surveys.csv: dips are taken as positive down (survey.dip_sign)");
+        }
+        surveys.ifPresent(this::tellUpwardDips);
+    }
+
+    private void tellUpwardDips(CsvTable table) {
+        List<Double> dips = table.rows().stream()
+                .map(row -> NumberRange.DIP.parse(row.text("dip_deg")))
+                .flatMap(dip -> dip.stream().boxed())
+                .map(dip -> settings.isDipPositiveDown() ? -dip : dip)
+                .toList();
+        if (dips.stream().anyMatch(dip -> dip > 0) && dips.stream().noneMatch(dip -> dip < 0)) {
+            notices.add("surveys.csv: by survey.dip_sign = "
+                    + (settings.isDipPositiveDown() ? "positive-down" : "negative-down")
+                    + " no hole goes down; if they do, the other sign was meant");
+        }
+    }
+
+    private Job read() {
+        Map<String, HoleRows> byHole = HoleRows.byHole(tables);
+        List<String> carried = structures.map(CsvTable::unknownColumns).orElse(List.of());
+        Map<String, HoleLog> logs = new LinkedHashMap<>();
+        Map<String, List<Finding>> findings = new LinkedHashMap<>();
+        for (HoleRows rows : byHole.values()) {
+            checkHole(rows);
+            HoleReader reader = new HoleReader(rows, settings, carried);
+            Optional<HoleLog> log = reader.read(hasJoins);
+            if (rows.needed().allMatch(Row::isSound)) {
+                log.ifPresent(hole -> logs.put(rows.id(), hole));
+            }
+            findings.put(rows.id(), reader.findings().all());
+        }
+        List<Row> bad = byHole.values().stream()
+                .flatMap(HoleRows::all)
+                .filter(row -> !row.isSound())
+                .toList();
+        faults.refuse(bad.stream()
+                .filter(row -> row.isFatal() || !settings.setsBadRowsAside())
+                .flatMap(row -> row.faults().stream())
+                .toList());
+        List<SetAsideRow> setAside = new ArrayList<>();
+        for (HoleRows rows : byHole.values()) {
+            List<Finding> found = findings.computeIfAbsent(rows.id(), id -> new ArrayList<>());
+            setAside(rows, logs.containsKey(rows.id()), found, setAside);
+        }
+        setAside.sort(Comparator.comparingInt((SetAsideRow row) -> TableForm.place(row.file()))
+                .thenComparingInt(SetAsideRow::line));
+        List<Finding> ofNoHole = findings.remove("");
+        if (ofNoHole != null) {
+            ofNoHole.forEach(finding -> notices.add(finding.what()));
+        }
+        return new Job(folder, settings.orientation(), logs, notices, findings, setAside);
+    }
+
+    private void checkHole(HoleRows rows) {
+        if (rows.id().isEmpty()) {
+            // of what a lost collar, station or join changes, nobody could say which hole it was
+            rows.needed().forEach(row -> row.fatal("hole_id", "the row does not tell its hole"));
+        } else if (rows.collars().isEmpty()) {
+            holes.ifPresent(table -> rows.all().forEach(row -> row.fault("hole_id", "expected a hole of holes.csv")));
+        } else if (rows.stations().isEmpty()
+                && surveys.filter(table -> !table.rows().isEmpty()).isPresent()) {
+            rows.collars().get(0).fault("hole_id", "the hole has no station, expected one or more in surveys.csv");
+        }
+    }
+
+    private static void setAside(HoleRows rows, boolean isWorked, List<Finding> findings, List<SetAsideRow> setAside) {
+        String ofHole = Stream.concat(rows.needed(), rows.all())
+                .flatMap(row -> row.faults().stream())
+                .findFirst()
+                .map(fault -> "its hole is set aside: " + fault)
+                .orElse("");
+        if (!isWorked && !rows.id().isEmpty()) {
+            findings.add(0, Finding.ofHole(Finding.Level.ERROR, "the hole is not worked; " + ofHole));
+        }
+        rows.all().filter(row -> !isWorked || !row.isSound()).forEach(row -> {
+            String reason =
+                    row.faults().stream().map(Fault::toString).findFirst().orElse(ofHole);
+            SetAsideRow aside = new SetAsideRow(row.form().file(), row.line(), row.text("hole_id"), reason);
+            setAside.add(aside);
+            if (isWorked || rows.id().isEmpty()) {
+                findings.add(new Finding(HoleFindings.depth(row), Finding.Level.WARNING, aside.toString()));
+            }
+        });
+    }
+}

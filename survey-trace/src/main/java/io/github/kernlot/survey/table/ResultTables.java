@@ -1,0 +1,258 @@
+package io.github.kernlot.survey.table;
+
+import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.Position;
+import io.github.kernlot.orientation.line.LineAngle;
+import io.github.kernlot.orientation.line.MarkJudgement;
+import io.github.kernlot.orientation.line.OrientationMark;
+import io.github.kernlot.survey.HoleTrace;
+import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.hole.HoleLog;
+import io.github.kernlot.survey.hole.OrientedHole;
+import io.github.kernlot.survey.hole.OrientedStructure;
+import io.github.kernlot.survey.hole.Structure;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What came of a job, as tables: oriented.csv, marks.csv, trace.csv, findings.csv, and set-aside.csv where rows were set aside.
+ * UTF-8 with a header, by RFC 4180; angles and metres have four decimals, numbers that were given as many as they came with.
+ */
+public final class ResultTables {
+
+    private static final double TRACE_STEP = 10;
+    private static final List<String> ORIENTED = List.of(
+            "hole_id",
+            "depth_m",
+            "kind",
+            "alpha_deg",
+            "beta_deg",
+            "gamma_deg",
+            "status",
+            "line_angle_deg",
+            "line_sigma_deg",
+            "dip_deg",
+            "dip_direction_deg",
+            "plunge_deg",
+            "trend_deg",
+            "easting_m",
+            "northing_m",
+            "elevation_m",
+            "note");
+    private static final int GAMMA = ORIENTED.indexOf("gamma_deg");
+
+    private final Job job;
+    private final List<OrientedHole> holes;
+
+    private ResultTables(Job job, List<OrientedHole> holes) {
+        this.job = job;
+        this.holes = holes;
+    }
+
+    /**
+     * The tables of a job.
+     *
+     * @param job the job
+     * @param holes its holes as {@link Job#orient} gives them, or some of them, in the order in which they are to be written
+     * @return the tables
+     */
+    public static ResultTables of(Job job, List<OrientedHole> holes) {
+        return new ResultTables(job, List.copyOf(holes));
+    }
+
+    /**
+     * Writes the tables into a folder, which is made if there is none. Tables of the same names are replaced, and all of them only
+     * after each has been written whole; a set-aside.csv of an earlier job is removed where no row was set aside.
+     *
+     * @param folder where the tables go; not the folder that the job was read from, whose marks.csv would be lost
+     * @return the files that were written
+     * @throws TableException if the tables cannot be written there; those of an earlier job are then as they were
+     */
+    public List<Path> write(Path folder) {
+        Map<String, List<List<String>>> tables = new LinkedHashMap<>();
+        tables.put("oriented.csv", oriented());
+        tables.put("marks.csv", marks());
+        tables.put("trace.csv", trace());
+        tables.put("findings.csv", findings());
+        tables.put("set-aside.csv", job.setAside().isEmpty() ? List.of() : setAside());
+        return FolderWriter.write(folder, job.folder(), tables);
+    }
+
+    /** The names under which columns that were carried along come out: their own where those are free. */
+    static List<String> carriedNames(List<String> columns) {
+        Set<String> taken = new HashSet<>(ORIENTED);
+        List<String> names = new ArrayList<>();
+        for (String column : columns) {
+            String name = column;
+            while (!taken.add(name)) {
+                name = "logged_" + name;
+            }
+            names.add(name);
+        }
+        return names;
+    }
+
+    private List<List<String>> oriented() {
+        List<Structure> structures =
+                holes.stream().flatMap(hole -> hole.log().structures().stream()).toList();
+        boolean hasGamma =
+                structures.stream().anyMatch(structure -> structure.gamma().isPresent());
+        List<String> carried = structures.stream()
+                .flatMap(structure -> structure.extra().keySet().stream())
+                .distinct()
+                .toList();
+        List<List<String>> rows = new ArrayList<>();
+        List<String> header = new ArrayList<>(ORIENTED);
+        header.addAll(carriedNames(carried));
+        rows.add(header);
+        for (OrientedHole hole : holes) {
+            for (OrientedStructure structure : hole.structures()) {
+                List<String> row = new ArrayList<>(row(hole.log().id(), structure));
+                carried.forEach(column -> row.add(structure.structure().extra().getOrDefault(column, "")));
+                rows.add(row);
+            }
+        }
+        if (!hasGamma) {
+            rows.forEach(row -> row.remove(GAMMA));
+        }
+        return rows;
+    }
+
+    private static List<String> row(String hole, OrientedStructure oriented) {
+        Structure structure = oriented.structure();
+        Position position = oriented.position();
+        return List.of(
+                hole,
+                Cells.given(structure.depth()),
+                structure.kind(),
+                Cells.given(structure.alpha()),
+                Cells.given(structure.beta()),
+                Cells.given(structure.gamma()),
+                oriented.isOriented() ? "oriented" : "unoriented",
+                oriented.line()
+                        .filter(LineAngle::hasMean)
+                        .map(line -> Cells.azimuth(line.mean()))
+                        .orElse(""),
+                oriented.line().map(line -> Cells.number(line.sigma())).orElse(""),
+                oriented.plane().map(plane -> Cells.number(plane.dip())).orElse(""),
+                oriented.plane()
+                        .map(plane -> Cells.azimuth(plane.dipDirection()))
+                        .orElse(""),
+                oriented.lineation().map(line -> Cells.number(line.plunge())).orElse(""),
+                oriented.lineation().map(line -> Cells.azimuth(line.trend())).orElse(""),
+                Cells.number(position.easting()),
+                Cells.number(position.northing()),
+                Cells.number(position.elevation()),
+                oriented.note());
+    }
+
+    private List<List<String>> marks() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("hole_id", "depth_m", "offset_deg", "predicted_deg", "residual_deg", "verdict"));
+        for (OrientedHole hole : holes) {
+            for (MarkJudgement judgement : hole.line().marks()) {
+                OptionalDouble predicted = judgement.predicted();
+                OptionalDouble residual = judgement.residual();
+                rows.add(List.of(
+                        hole.log().id(),
+                        Cells.given(judgement.mark().depth()),
+                        Cells.given(judgement.mark().offset()),
+                        predicted.isPresent() ? Cells.azimuth(predicted.getAsDouble()) : "",
+                        residual.isPresent() ? Cells.difference(residual.getAsDouble()) : "",
+                        judgement.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+            }
+        }
+        return rows;
+    }
+
+    private List<List<String>> trace() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of(
+                "hole_id",
+                "depth_m",
+                "easting_m",
+                "northing_m",
+                "elevation_m",
+                "azimuth_deg",
+                "dip_deg",
+                "scribe_turn_deg"));
+        holes.forEach(hole -> addTrace(hole.log(), rows));
+        return rows;
+    }
+
+    private void addTrace(HoleLog log, List<List<String>> rows) {
+        HoleTrace trace = log.trace();
+        double toOutput = trace.survey().north().toAdd(job.settings().output());
+        OptionalDouble turnsFrom = OptionalDouble.empty();
+        for (double depth : depths(log)) {
+            Position position = trace.positionAt(depth);
+            HoleDirection direction = trace.directionAt(depth);
+            if (turnsFrom.isEmpty() && !direction.isVertical()) {
+                turnsFrom = OptionalDouble.of(depth);
+            }
+            rows.add(List.of(
+                    log.id(),
+                    Cells.given(depth),
+                    Cells.number(position.easting()),
+                    Cells.number(position.northing()),
+                    Cells.number(position.elevation()),
+                    Cells.azimuth(direction.withAzimuthTurned(toOutput).azimuth()),
+                    Cells.number(direction.dip()),
+                    direction.isVertical() ? "" : Cells.number(trace.scribeTurn(turnsFrom.orElse(depth), depth))));
+        }
+    }
+
+    private static Iterable<Double> depths(HoleLog log) {
+        TreeSet<Double> depths = new TreeSet<>();
+        log.trace().survey().stations().forEach(station -> depths.add(station.depth()));
+        log.marks().stream().map(OrientationMark::depth).forEach(depths::add);
+        log.structures().stream().map(Structure::depth).forEach(depths::add);
+        double deepest = depths.last();
+        TreeSet<Double> listed = new TreeSet<>();
+        log.trace().survey().stations().forEach(station -> listed.add(station.depth()));
+        for (int step = 0; step * TRACE_STEP <= deepest; step++) {
+            listed.add(step * TRACE_STEP);
+        }
+        listed.add(deepest);
+        return listed;
+    }
+
+    /** What is told of the job stands first and names no hole; a hole has what the reader found before what orienting found. */
+    private List<List<String>> findings() {
+        Map<String, List<OrientedHole>> byName =
+                holes.stream().collect(Collectors.groupingBy(hole -> hole.log().id()));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("hole_id", "depth_m", "level", "what"));
+        job.notices().forEach(notice -> rows.add(finding("", Finding.ofHole(Finding.Level.INFO, notice))));
+        for (String name : job.named()) {
+            Stream.concat(
+                            job.findings(name).stream(),
+                            byName.getOrDefault(name, List.of()).stream().flatMap(hole -> hole.findings().stream()))
+                    .forEach(found -> rows.add(finding(name, found)));
+        }
+        return rows;
+    }
+
+    private static List<String> finding(String hole, Finding finding) {
+        return List.of(
+                hole, Cells.given(finding.depth()), finding.level().name().toLowerCase(Locale.ROOT), finding.what());
+    }
+
+    private List<List<String>> setAside() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("file", "line", "hole_id", "reason"));
+        job.setAside()
+                .forEach(row -> rows.add(List.of(row.file(), Integer.toString(row.line()), row.hole(), row.reason())));
+        return rows;
+    }
+}
