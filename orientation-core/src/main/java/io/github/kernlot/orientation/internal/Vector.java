@@ -107,9 +107,10 @@ public record Vector(double north, double east, double down) {
      * @return the vector carried along
      */
     public Vector carried(Vector from, Vector to) {
-        // R v = cos D v + c x v + c (c . v) / (1 + cos D), with c = from x to
-        Vector axis = from.cross(to);
-        double cosine = from.dot(to);
-        return times(cosine).plus(axis.cross(this)).plus(axis.times(axis.dot(this) / (1 + cosine)));
+        // two reflections, R v = v - 2 (s . v) / (s . s) s + 2 (from . v) to with s = from + to: a division by 1 + cos
+        // D would
+        // lose its digits towards the opposite
+        Vector sum = from.plus(to);
+        return minus(sum.times(2 * sum.dot(this) / sum.dot(sum))).plus(to.times(2 * from.dot(this)));
     }
 }
