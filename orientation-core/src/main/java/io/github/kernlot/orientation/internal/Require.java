@@ -87,7 +87,8 @@ public final class Require {
     }
 
     private static IllegalArgumentException refused(String name, double value, String unit, String expected) {
-        return new IllegalArgumentException(name + " is " + number(value) + " " + unit + "; expected " + expected);
+        String measure = unit.isEmpty() ? number(value) : number(value) + " " + unit;
+        return new IllegalArgumentException(name + " is " + measure + "; expected " + expected);
     }
 
     private static String number(double value) {
