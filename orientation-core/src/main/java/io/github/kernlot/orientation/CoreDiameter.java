@@ -35,10 +35,11 @@ public record CoreDiameter(double millimetres) {
      *
      * @param arcMillimetres the length along the surface, clockwise looking down-hole, millimetres, any finite number
      * @return the angle in degrees, not wrapped
-     * @throws IllegalArgumentException if the length is not finite
+     * @throws IllegalArgumentException if the length is not finite, or the angle would not be
      */
     public double toDegrees(double arcMillimetres) {
-        return 360 * Require.finite("arc length", arcMillimetres, "mm") / (Math.PI * millimetres);
+        double angle = Require.finite("arc length", arcMillimetres, "mm") / (Math.PI * millimetres) * 360;
+        return Require.finite("angle", angle, "degrees");
     }
 
     /**
@@ -46,10 +47,11 @@ public record CoreDiameter(double millimetres) {
      *
      * @param degrees any finite angle
      * @return the length along the surface in millimetres
-     * @throws IllegalArgumentException if the angle is not finite
+     * @throws IllegalArgumentException if the angle is not finite, or the length would not be
      */
     public double toMillimetres(double degrees) {
-        return Require.finite("angle", degrees, "degrees") * Math.PI * millimetres / 360;
+        double length = Require.finite("angle", degrees, "degrees") / 360 * (Math.PI * millimetres);
+        return Require.finite("arc length", length, "mm");
     }
 
     /** The diameter with its unit: {@code 63.5 mm}. */
