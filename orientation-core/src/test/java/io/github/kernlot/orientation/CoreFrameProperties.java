@@ -72,6 +72,14 @@ class CoreFrameProperties {
     }
 
     @Property
+    void theTurnFromAnotherFrameIsHowFarTheLineWasMoved(@ForAll CoreFrame frame, @ForAll double turn) {
+        double found = frame.turned(turn).turnFrom(frame);
+        assertTrue(found >= 0 && found < 360);
+        assertEquals(0, Math.IEEEremainder(found - turn, 360), 1e-12);
+        assertEquals(0, Math.IEEEremainder(frame.turnFrom(frame.turned(turn)) + turn, 360), 1e-12);
+    }
+
+    @Property
     void aThousandSmallTurnsAreOneTurn(@ForAll CoreFrame frame, @ForAll CorePlane plane) {
         CoreFrame turned = frame;
         for (int i = 0; i < 1000; i++) {

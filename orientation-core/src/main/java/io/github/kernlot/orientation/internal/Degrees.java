@@ -10,7 +10,7 @@ public final class Degrees {
     private Degrees() {}
 
     /**
-     * Sine of an angle in degrees; exact at every multiple of 30 where the sine is 0, 1/2 or 1.
+     * Sine of an angle in degrees, within 2 ulp; exact at every multiple of 30 where the sine is 0, 1/2 or 1.
      *
      * @param degrees any finite angle
      * @return the sine, never -0.0
@@ -22,7 +22,7 @@ public final class Degrees {
     }
 
     /**
-     * Cosine of an angle in degrees; exact at every multiple of 30 where the cosine is 0, 1/2 or 1.
+     * Cosine of an angle in degrees, within 2 ulp; exact at every multiple of 30 where the cosine is 0, 1/2 or 1.
      *
      * @param degrees any finite angle
      * @return the cosine, never -0.0
