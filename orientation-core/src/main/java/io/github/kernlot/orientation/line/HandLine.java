@@ -80,6 +80,7 @@ public final class HandLine {
                 .distinct()
                 .toArray();
         List<Sighting> sightings = marks.stream()
+                .filter(mark -> mark.leftOut().isEmpty() || hasSide(mark))
                 .map(this::sighting)
                 .sorted(Comparator.comparingDouble(Sighting::depth).thenComparingDouble(Sighting::angle))
                 .toList();
@@ -90,12 +91,26 @@ public final class HandLine {
             Sighting sighting = sightings.get(i);
             judgements.add(new MarkJudgement(sighting.mark, sighting.sigma, predicted(sighting), verdicts.get(i)));
         }
+        marks.stream()
+                .filter(mark -> mark.leftOut().isPresent() && !hasSide(mark))
+                .map(mark ->
+                        new MarkJudgement(mark, Double.POSITIVE_INFINITY, OptionalDouble.empty(), Verdict.LEFT_OUT))
+                .forEach(judgements::add);
+        judgements.sort(Comparator.comparingDouble(judgement -> judgement.mark().depth()));
         this.marks = List.copyOf(judgements);
+    }
+
+    private boolean hasSide(OrientationMark mark) {
+        return method.side().existsIn(path.directionAt(mark.depth()));
     }
 
     private Sighting sighting(OrientationMark mark) {
         // the mark stands for the side, so the drawn line lies -offset from that side
         HoleDirection direction = path.directionAt(mark.depth());
+        if (!method.side().existsIn(direction)) {
+            throw new IllegalArgumentException(mark + ": there is no " + method.side() + " in a hole of " + direction
+                    + "; use a mark of another side (WallReference.north() in a vertical hole) or leave it out");
+        }
         CoreFrame asMarked = CoreFrame.at(direction, method.side(), -mark.offset());
         double sigma = mark.sigma().orElseGet(() -> method.noise().sigma(direction, method.side(), mark.diameter()));
         return new Sighting(mark, piece(mark.depth()), asMarked.turnFrom(path.carriedFrameAt(mark.depth())), sigma);

@@ -7,7 +7,8 @@ import java.util.OptionalDouble;
  * What was found of one mark by hand.
  *
  * @param mark the mark
- * @param sigma the standard deviation that it was given, degrees, without the bias of the hole
+ * @param sigma the standard deviation that it was given, degrees, without the bias of the hole; infinite for a mark that was left
+ *     out where its side does not exist
  * @param predicted the offset that the other marks lead one to expect, degrees in [0, 360); empty where they say nothing
  * @param verdict whether the mark counts
  */

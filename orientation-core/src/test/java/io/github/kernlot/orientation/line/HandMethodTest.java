@@ -285,6 +285,21 @@ class HandMethodTest {
 
         assertTrue(refused.getMessage().contains("low side"), refused.getMessage());
         assertTrue(refused.getMessage().contains("WallReference.north()"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("mark at 10.00 m"), refused.getMessage());
+    }
+
+    @Test
+    void aMarkOfTheLowSideInAVerticalStretchMayBeLeftOut() {
+        BentPath path =
+                BentPath.ofPlunges(new double[] {0, 60, 90}, new double[] {30, 90, 0}, new double[] {60, 60, 90});
+        List<OrientationMark> marks = List.of(mark(0, 335), mark(30, 10).leftOutFor("no low side"), mark(60, 335));
+
+        HandLine line = METHOD.reconcile(path, marks, List.of());
+
+        // twice
+        assertEquals(List.of(Verdict.AGREES, Verdict.LEFT_OUT, Verdict.AGREES), verdicts(line));
+        assertEquals(Double.POSITIVE_INFINITY, line.marks().get(1).sigma());
+        assertTrue(line.marks().get(1).predicted().isEmpty());
     }
 
     @Test
