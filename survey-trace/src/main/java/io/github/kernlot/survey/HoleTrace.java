@@ -53,7 +53,7 @@ public final class HoleTrace implements HolePath {
         for (int i = 1; i < count; i++) {
             ways[i] = ways[i - 1].plus(alongArc(i - 1, 1, tangents[i]));
             carried[i] = carried[i - 1].carriedAlong(directions[i]);
-            turns[i] = turns[i - 1] + arcTurn(directions[i - 1], directions[i]);
+            turns[i] = turns[i - 1] + arcTurn(i - 1, directions[i]);
         }
     }
 
@@ -151,7 +151,7 @@ public final class HoleTrace implements HolePath {
         if (arc < 0) {
             return directions[0];
         }
-        if (arc == depths.length - 1 || depth == depths[arc]) {
+        if (arc == depths.length - 1 || depth == depths[arc] || dogleg(arc) == 0) {
             return directions[arc];
         }
         Vector tangent = tangentAt(arc, fraction(arc, depth));
@@ -203,16 +203,29 @@ public final class HoleTrace implements HolePath {
                     "at %.2f m the hole is vertical and has no low side from which a scribe could turn",
                     depth));
         }
-        return turns[arc] + arcTurn(directions[arc], direction);
+        return turns[arc] + arcTurn(arc, direction);
     }
 
-    private static double arcTurn(HoleDirection from, HoleDirection to) {
-        double halfTurn = Degrees.wrap180(to.azimuth() - from.azimuth()) / 2;
+    /** The turn of a scribe from the upper station of an arc to a direction on it. */
+    private double arcTurn(int arc, HoleDirection to) {
+        HoleDirection from = directions[arc];
+        double halfTurn = azimuthTurn(arc, to) / 2;
         double mean = (from.inclination() + to.inclination()) / 2;
         double halfBuild = (to.inclination() - from.inclination()) / 2;
         return -2
                 * Degrees.atan2(
                         Degrees.sin(halfTurn) * Degrees.cos(mean), Degrees.cos(halfTurn) * Degrees.cos(halfBuild));
+    }
+
+    /**
+     * How far the azimuth turns from the upper station of an arc to a direction on it. It turns one way all along the arc: where
+     * that passes through vertical and turns it by half, rounding must not choose another way at each depth.
+     */
+    private double azimuthTurn(int arc, HoleDirection to) {
+        double start = directions[arc].azimuth();
+        double turn = Degrees.wrap180(to.azimuth() - start);
+        double whole = arc + 1 < directions.length ? Degrees.wrap180(directions[arc + 1].azimuth() - start) : turn;
+        return Math.abs(turn) > 90 && turn * whole < 0 ? turn + Math.copySign(360, whole) : turn;
     }
 
     private double checked(double depth) {
@@ -229,8 +242,12 @@ public final class HoleTrace implements HolePath {
         return (depth - depths[arc]) / (depths[arc + 1] - depths[arc]);
     }
 
+    private double dogleg(int arc) {
+        return tangents[arc].angleTo(tangents[arc + 1]);
+    }
+
     private Vector tangentAt(int arc, double fraction) {
-        double dogleg = tangents[arc].angleTo(tangents[arc + 1]);
+        double dogleg = dogleg(arc);
         if (dogleg == 0) {
             return tangents[arc];
         }
@@ -243,7 +260,7 @@ public final class HoleTrace implements HolePath {
     /** The way from the upper station of an arc to the fraction of it where the tangent is the one given. */
     private Displacement alongArc(int arc, double fraction, Vector tangent) {
         double length = depths[arc + 1] - depths[arc];
-        double dogleg = tangents[arc].angleTo(tangents[arc + 1]);
+        double dogleg = dogleg(arc);
         // well conditioned for every dogleg but 0, where tan(f D / 2) / D is f / 2
         double half = dogleg == 0 ? fraction / 2 : Math.tan(fraction * dogleg / 2) / dogleg;
         return displacement(tangents[arc].plus(tangent).times(length * half));
