@@ -70,6 +70,18 @@ public final class WallReference {
     }
 
     /**
+     * The same side with every azimuth counted from another north.
+     *
+     * @param angle what is added to the azimuth, degrees, any finite number
+     * @return the side with its azimuth wrapped into [0, 360); the low and the high side as they are
+     * @throws IllegalArgumentException if the angle is not finite
+     */
+    public WallReference withAzimuthTurned(double angle) {
+        double checked = Require.finite("angle", angle, "degrees");
+        return kind == Kind.AZIMUTH ? azimuth(Degrees.wrap360(azimuth + checked)) : this;
+    }
+
+    /**
      * How sharply this side is defined in a hole: the sine of the angle between the hole and the direction that names the side.
      * A small error across the hole turns the side by the error divided by this number.
      *

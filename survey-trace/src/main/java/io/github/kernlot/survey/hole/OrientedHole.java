@@ -4,7 +4,6 @@ import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.CorePlane;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
-import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.HandLine;
 import io.github.kernlot.orientation.line.HandMethod;
@@ -23,6 +22,7 @@ public final class OrientedHole {
 
     private final HoleLog log;
     private final OrientationSettings settings;
+    private final double toOutput;
     private final HandLine line;
     private final List<OrientedStructure> structures;
     private final List<Finding> findings;
@@ -30,6 +30,7 @@ public final class OrientedHole {
     private OrientedHole(HoleLog log, OrientationSettings settings) {
         this.log = log;
         this.settings = settings;
+        this.toOutput = log.trace().survey().north().toAdd(settings.output());
         this.line = handMethod().reconcile(log.trace(), log.marks(), log.joins().orElse(List.of()));
         this.structures = log.structures().stream().map(this::oriented).toList();
         this.findings = found();
@@ -52,14 +53,8 @@ public final class OrientedHole {
     private HandMethod handMethod() {
         HandMethod hand = settings.hand();
         NorthReference grid = log.trace().survey().north();
-        NorthReference measured = grid.with(log.trace().survey().measuredFrom());
-        return hand.side().equals(WallReference.north())
-                ? new HandMethod(
-                        WallReference.azimuth(Degrees.wrap360(measured.toAdd(grid.north()))),
-                        hand.noise(),
-                        hand.tolerance(),
-                        hand.neighbours())
-                : hand;
+        double toGrid = grid.with(log.trace().survey().measuredFrom()).toAdd(grid.north());
+        return new HandMethod(hand.side().withAzimuthTurned(toGrid), hand.noise(), hand.tolerance(), hand.neighbours());
     }
 
     private OrientedStructure oriented(Structure structure) {
@@ -68,7 +63,6 @@ public final class OrientedHole {
         List<String> notes = new ArrayList<>();
         Optional<CoreFrame> frame = frame(structure, angle, notes);
         Optional<CorePlane> plane = frame.map(known -> corePlane(structure));
-        double toOutput = trace.survey().north().toAdd(settings.output());
         Optional<PlaneOrientation> orientation =
                 plane.map(core -> frame.orElseThrow().toGeographic(core).withAzimuthTurned(toOutput));
         Optional<LineOrientation> lineation = structure.gamma().isPresent()

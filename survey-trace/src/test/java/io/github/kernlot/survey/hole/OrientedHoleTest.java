@@ -1,0 +1,286 @@
+package io.github.kernlot.survey.hole;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.kernlot.orientation.BetaConvention;
+import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.Position;
+import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.orientation.line.HandMethod;
+import io.github.kernlot.orientation.line.Join;
+import io.github.kernlot.orientation.line.JoinFit;
+import io.github.kernlot.orientation.line.MarkNoise;
+import io.github.kernlot.orientation.line.OrientationMark;
+import io.github.kernlot.survey.HoleTrace;
+import io.github.kernlot.survey.North;
+import io.github.kernlot.survey.NorthReference;
+import io.github.kernlot.survey.Survey;
+import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.Traces;
+import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.check.Finding.Level;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+/** What is oriented, what is not, and what is told of it. Rules of the library itself; the mathematics is tested beside. */
+class OrientedHoleTest {
+
+    private static final HoleTrace TRACE = HoleTrace.minimumCurvature(
+            Traces.COLLAR,
+            Survey.of(
+                    List.of(SurveyStation.ofDip(5, -60, 90), SurveyStation.ofDip(100, -60, 90)),
+                    NorthReference.grid()));
+    private static final OrientationSettings ASSUMED = OrientationSettings.assumed();
+    private static final Structure BEDDING = Structure.of(50, "bedding", 41, 213);
+
+    private static OrientationMark mark(double depth, double offset) {
+        return OrientationMark.of(depth, offset, TrueHole.DIAMETER);
+    }
+
+    /** Two marks that put the line 25 degrees clockwise of the low side. */
+    private static List<OrientationMark> good() {
+        return List.of(mark(20, 335), mark(80, 335));
+    }
+
+    private static OrientedHole orient(
+            HoleTrace trace, List<OrientationMark> marks, OrientationSettings settings, Structure... structures) {
+        return OrientedHole.orient(
+                new HoleLog("KL-01", trace, marks, Optional.of(List.of()), List.of(structures)), settings);
+    }
+
+    private static OrientedStructure only(OrientedHole hole) {
+        assertEquals(1, hole.structures().size());
+        return hole.structures().get(0);
+    }
+
+    private static Structure at(double depth, double alpha, OptionalDouble beta, OptionalDouble gamma) {
+        return new Structure(depth, "vein", alpha, beta, gamma, Map.of());
+    }
+
+    @Test
+    void aStructureOnASureLineIsOriented() {
+        OrientedHole hole = orient(TRACE, good(), ASSUMED, BEDDING);
+
+        OrientedStructure bedding = only(hole);
+        assertTrue(bedding.isOriented());
+        assertEquals(25, bedding.line().orElseThrow().mean(), 1e-9);
+        assertEquals(Optional.empty(), bedding.lineation());
+        assertEquals("", bedding.note());
+        assertEquals(BEDDING, bedding.structure());
+        assertTrue(hole.findings().isEmpty());
+        assertEquals("KL-01: 1 of 1 structures oriented", hole.toString());
+    }
+
+    @Test
+    void thePlaceOfAStructureIsOnTheTrace() {
+        Position position = only(orient(TRACE, good(), ASSUMED, BEDDING)).position();
+
+        assertEquals(5025, position.easting(), 1e-9);
+        assertEquals(7000, position.northing(), 1e-9);
+        assertEquals(300 - 50 * Math.sqrt(0.75), position.elevation(), 1e-9);
+    }
+
+    @Test
+    void withoutABetaAStructureIsUnorientedAndTold() {
+        OrientedHole hole = orient(TRACE, good(), ASSUMED, at(50, 41, OptionalDouble.empty(), OptionalDouble.empty()));
+
+        assertFalse(only(hole).isOriented());
+        assertEquals("no beta was measured", only(hole).note());
+        assertEquals(
+                List.of(Finding.at(50, Level.WARNING, "vein is unoriented: no beta was measured")), hole.findings());
+        assertEquals("KL-01: 0 of 1 structures oriented", hole.toString());
+    }
+
+    @Test
+    void withoutALineAStructureIsUnorientedAndTold() {
+        OrientedHole hole = orient(TRACE, List.of(mark(20, 335)), ASSUMED, BEDDING);
+
+        assertFalse(only(hole).isOriented());
+        assertEquals(Optional.empty(), only(hole).line());
+        assertTrue(only(hole).note().startsWith("no marks agree"), only(hole).note());
+        assertEquals(
+                List.of("warning at 20.00 m: the mark has no neighbour to be compared with"),
+                hole.findings().stream().map(Finding::toString).limit(1).toList());
+    }
+
+    @Test
+    void aLineLessSureThanTheLimitOrientsNothing() {
+        List<OrientationMark> rough =
+                good().stream().map(mark -> mark.withSigma(30)).toList();
+
+        OrientedHole hole = orient(TRACE, rough, ASSUMED, BEDDING);
+
+        // 30 / sqrt 2 and the bias of 1 degree
+        assertFalse(only(hole).isOriented());
+        assertEquals(
+                "the line's sigma of 21.2 degrees is above the limit of 15.0",
+                only(hole).note());
+        assertEquals(Math.sqrt(451), only(hole).line().orElseThrow().sigma(), 1e-9);
+        OrientationSettings generous =
+                new OrientationSettings(BetaConvention.HOUSE, HandMethod.assumed(), 21.3, North.GRID);
+        assertTrue(only(orient(TRACE, rough, generous, BEDDING)).isOriented());
+    }
+
+    @Test
+    void aPlaneSquareToTheCoreIsOrientedWithoutALine() {
+        OrientedHole hole =
+                orient(TRACE, List.of(), ASSUMED, at(50, 90, OptionalDouble.empty(), OptionalDouble.empty()));
+
+        // it dips as much as the hole is off vertical, against its azimuth
+        PlaneOrientation plane = only(hole).plane().orElseThrow();
+        assertEquals(30, plane.dip(), 1e-9);
+        assertEquals(270, plane.dipDirection(), 1e-9);
+        assertEquals(Optional.empty(), only(hole).line());
+        assertEquals(
+                List.of(Finding.ofHole(Level.WARNING, "the hole has no marks: its core is not oriented")),
+                hole.findings());
+    }
+
+    @Test
+    void beyondTheSurveysStationsAStructureIsOrientedAndTold() {
+        for (double depth : new double[] {2, 120}) {
+            OrientedHole hole = orient(TRACE, good(), ASSUMED, Structure.of(depth, "bedding", 41, 213));
+
+            assertTrue(only(hole).isOriented());
+            assertEquals(
+                    "beyond the survey's stations, the hole taken as straight",
+                    only(hole).note());
+            assertEquals(Level.INFO, hole.findings().get(0).level());
+        }
+    }
+
+    @Test
+    void allReasonsAreToldTogether() {
+        OrientedHole hole = orient(TRACE, good(), ASSUMED, at(120, 41, OptionalDouble.empty(), OptionalDouble.of(20)));
+
+        assertEquals(
+                "no beta was measured; beyond the survey's stations, the hole taken as straight",
+                only(hole).note());
+        assertEquals(Optional.empty(), only(hole).lineation());
+    }
+
+    @Test
+    void aStructureThatTheTraceDoesNotReachIsRefused() {
+        IllegalArgumentException refused = assertThrows(
+                IllegalArgumentException.class,
+                () -> orient(TRACE, good(), ASSUMED, Structure.of(131, "bedding", 41, 213)));
+
+        assertTrue(refused.getMessage().contains("131"), refused.getMessage());
+        assertTrue(refused.getMessage().contains("[0, 130]"), refused.getMessage());
+    }
+
+    @Test
+    void whereNobodyRecordedJoinsItIsTold() {
+        HoleLog log = new HoleLog("KL-01", TRACE, good(), Optional.empty(), List.of());
+
+        List<Finding> findings = OrientedHole.orient(log, ASSUMED).findings();
+
+        assertEquals(1, findings.size());
+        assertEquals(Level.INFO, findings.get(0).level());
+        assertTrue(
+                findings.get(0).what().startsWith("no joins were recorded"),
+                findings.get(0).what());
+    }
+
+    @Test
+    void whatIsOddAboutMarksIsTold() {
+        List<OrientationMark> marks = List.of(
+                mark(10, 335),
+                mark(20, 335),
+                mark(30, 155),
+                mark(40, 335),
+                mark(50, 335),
+                mark(60, 0).leftOutFor("slipped"));
+
+        List<Finding> findings = orient(TRACE, marks, ASSUMED).findings();
+
+        assertEquals(
+                List.of(
+                        Finding.at(
+                                30,
+                                Level.WARNING,
+                                "the mark disagrees with its neighbours; it stands 180.0 degrees from what they predict"),
+                        Finding.at(60, Level.INFO, "the mark was left out by hand: slipped")),
+                findings);
+    }
+
+    @Test
+    void aMarkThatDisagreesWhereNothingIsPredictedIsTold() {
+        List<Finding> findings =
+                orient(TRACE, List.of(mark(10, 335), mark(20, 155)), ASSUMED).findings();
+
+        assertEquals(Finding.at(10, Level.WARNING, "the mark disagrees with its neighbours"), findings.get(0));
+        assertEquals(2, findings.size());
+    }
+
+    @Test
+    void aBrokenJoinKeepsItsPiecesApart() {
+        List<OrientationMark> marks = List.of(mark(10, 335), mark(20, 335), mark(60, 100), mark(70, 100));
+        HoleLog log = new HoleLog(
+                "KL-01",
+                TRACE,
+                marks,
+                Optional.of(List.of(new Join(50, JoinFit.BROKEN))),
+                List.of(BEDDING, Structure.of(50.1, "bedding", 41, 213)));
+
+        OrientedHole hole = OrientedHole.orient(log, ASSUMED);
+
+        assertEquals(25, hole.structures().get(0).line().orElseThrow().mean(), 1e-9);
+        assertEquals(260, hole.structures().get(1).line().orElseThrow().mean(), 1e-9);
+        assertEquals(25, hole.line().angleAt(0).orElseThrow().mean(), 1e-9);
+        assertEquals(log, hole.log());
+        assertEquals(TRACE, hole.trace());
+    }
+
+    @Test
+    void aNorthForTheOutputThatTheSurveyDoesNotKnowIsRefused() {
+        OrientationSettings toTrue =
+                new OrientationSettings(BetaConvention.HOUSE, HandMethod.assumed(), 15, North.TRUE);
+
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> orient(TRACE, good(), toTrue, BEDDING));
+
+        assertTrue(refused.getMessage().contains("no grid convergence was given"), refused.getMessage());
+        assertThrows(IllegalArgumentException.class, () -> orient(TRACE, good(), toTrue));
+    }
+
+    @Test
+    void theNorthOfTheMarksIsThatOfTheSurveyAsItWasMeasured() {
+        Survey magnetic = Survey.of(List.of(SurveyStation.ofDip(0, -90, 0)), NorthReference.magnetic(10, 2));
+        HoleTrace vertical = HoleTrace.minimumCurvature(Traces.COLLAR, magnetic.toGrid(), 200);
+        HandMethod marksOfNorth = new HandMethod(WallReference.north(), MarkNoise.assumed(), 10, 1);
+        OrientationSettings settings = new OrientationSettings(BetaConvention.HOUSE, marksOfNorth, 15, North.GRID);
+
+        // the line stands 25 clockwise of magnetic north, which lies at 8 on the grid; in a vertical hole a plane dips
+        // 90 - alpha towards the line's azimuth and beta
+        OrientedHole hole = orient(vertical, good(), settings, Structure.of(50, "bedding", 41, 100));
+
+        assertEquals(WallReference.azimuth(8), only(hole).line().orElseThrow().reference());
+        assertEquals(25, only(hole).line().orElseThrow().mean(), 1e-9);
+        assertEquals(49, only(hole).plane().orElseThrow().dip(), 1e-9);
+        assertEquals(133, only(hole).plane().orElseThrow().dipDirection(), 1e-9);
+    }
+
+    @Test
+    void aLogKeepsCopiesOfItsLists() {
+        List<OrientationMark> marks = new ArrayList<>(good());
+        List<Join> joins = new ArrayList<>();
+        List<Structure> structures = new ArrayList<>(List.of(BEDDING));
+        HoleLog log = new HoleLog("KL-01", TRACE, marks, Optional.of(joins), structures);
+
+        marks.clear();
+        joins.add(new Join(3, JoinFit.BROKEN));
+        structures.clear();
+
+        assertEquals(good(), log.marks());
+        assertEquals(Optional.of(List.of()), log.joins());
+        assertEquals(List.of(BEDDING), log.structures());
+    }
+}
