@@ -220,6 +220,15 @@ public final class HandLine {
     }
 
     /**
+     * How the marks were reconciled, with the side that they stand for.
+     *
+     * @return the method
+     */
+    public HandMethod method() {
+        return method;
+    }
+
+    /**
      * What was found of each mark. A mark's prediction is the mean of the other marks of the run at its depth, with the runs as
      * they were found.
      *

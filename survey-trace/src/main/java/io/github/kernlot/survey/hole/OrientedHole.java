@@ -173,6 +173,15 @@ public final class OrientedHole {
     }
 
     /**
+     * How the hole was oriented.
+     *
+     * @return the settings
+     */
+    public OrientationSettings settings() {
+        return settings;
+    }
+
+    /**
      * The path of the hole.
      *
      * @return the trace
