@@ -136,8 +136,10 @@ public final class CoreFrame {
      *
      * @param other the frame to count from
      * @return clockwise from the other's line looking down-hole, degrees in [0, 360)
+     * @throws IllegalArgumentException if the axes lie more than 0.001 degrees apart
      */
     public double turnFrom(CoreFrame other) {
+        Require.inRange("angle between the axes", Math.toDegrees(axis.angleTo(other.axis)), 0, 0.001, "degrees");
         return Degrees.azimuth(line.dot(other.quarter), line.dot(other.line));
     }
 

@@ -99,7 +99,7 @@ class CarriedFrameProperties {
         double sharpness =
                 WallReference.lowSide().sharpness(to) * WallReference.lowSide().sharpness(from);
         Assume.that(sharpness > 1e-6);
-        assertEquals(0, Math.IEEEremainder(found - lineAngle, 360), 1e-13 / sharpness);
+        assertEquals(0, Math.IEEEremainder(found - lineAngle, 360), 1e-12 / sharpness);
     }
 
     @Property

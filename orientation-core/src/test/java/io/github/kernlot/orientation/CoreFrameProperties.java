@@ -67,7 +67,7 @@ class CoreFrameProperties {
         PlaneOrientation spun = frame.turned(spin).toGeographic(plane);
         CorePlane seen = frame.toCore(spun);
         CorePlane expected = CorePlane.of(plane.alpha(), (plane.beta() + spin) % 360);
-        assertEquals(plane.alpha(), seen.alpha(), 1e-12);
+        assertEquals(plane.alpha(), seen.alpha(), CLOSE);
         assertEquals(0, apart(expected, seen), CLOSE);
     }
 

@@ -3,6 +3,7 @@ package io.github.kernlot.orientation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.Test;
@@ -64,6 +65,16 @@ class CoreFrameTest {
         assertNotEquals(frame, CoreFrame.at(HOLE, 26));
         assertNotEquals(frame, CoreFrame.at(HoleDirection.ofDip(-61, 90), 25));
         assertNotEquals(frame, (Object) HOLE);
+    }
+
+    @Test
+    void linesOfDifferentHolesHaveNoTurnBetweenThem() {
+        CoreFrame frame = CoreFrame.at(HOLE, 25);
+        assertEquals(25, frame.turnFrom(CoreFrame.at(HoleDirection.ofDip(-60.0005, 90), 0)), 1e-9);
+        Exception refused = assertThrows(
+                IllegalArgumentException.class, () -> frame.turnFrom(CoreFrame.at(HoleDirection.ofDip(-60.25, 90), 0)));
+        assertTrue(String.valueOf(refused.getMessage()).startsWith("angle between the axes is 0.25"));
+        assertTrue(String.valueOf(refused.getMessage()).endsWith("degrees; expected within [0, 0.001]"));
     }
 
     @Test
