@@ -50,6 +50,22 @@ class CoreFrameTest {
     }
 
     @Test
+    void whatHasTwoAnglesRoundTheCoreIsNamedByTheLesser() {
+        // a line or plane along or across the core, seen from a reference line on the high side
+        CoreFrame frame = CoreFrame.at(HOLE, 180);
+        CoreLine lowSide = frame.toCore(LineOrientation.ofPlungeAndTrend(30, 270));
+        assertEquals(90, lowSide.axisAngle());
+        assertEquals(0, Math.IEEEremainder(lowSide.delta(), 180), 1e-13);
+        assertTrue(lowSide.delta() < 180);
+        CoreLine north = frame.toCore(LineOrientation.ofPlungeAndTrend(0, 0));
+        assertEquals(90, north.axisAngle());
+        assertEquals(90, north.delta(), 1e-13);
+        CorePlane upright = frame.toCore(PlaneOrientation.ofDipAndDirection(90, 0));
+        assertEquals(0, upright.alpha());
+        assertEquals(90, upright.beta(), 1e-13);
+    }
+
+    @Test
     void anAngleOfManyTurnsIsThatAngle() {
         CoreFrame frame = CoreFrame.at(HOLE, 25);
         assertEquals(25, CoreFrame.at(HOLE, 25 + 3600).lineAngle(), 1e-12);
