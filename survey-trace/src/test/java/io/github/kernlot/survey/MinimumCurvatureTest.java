@@ -70,4 +70,14 @@ class MinimumCurvatureTest {
         assertEquals(dogleg, from.angleTo(to), tolerance, source);
         assertEquals(dogleg, to.angleTo(from), tolerance, source);
     }
+
+    /** The gravity that a sensor reads along and across the hole is a vector whose angle to the axis is the inclination. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "gravity-inclinations.csv", useHeadersInDisplayName = true)
+    void inclinationsFromGravityMeetTheirCheckValues(
+            double across1, double across2, double along, double inclination, double tolerance, String source) {
+        HoleDirection direction = HoleDirection.ofVector(across1, across2, along);
+
+        assertEquals(inclination, direction.inclination(), tolerance, source);
+    }
 }
