@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One table as it stands in its file: the header and the rows with their lines. */
 final class CsvTable {
@@ -57,7 +58,8 @@ final class CsvTable {
         }
         Optional<CsvTable> table = ofHeader(lines.get(0), form, faults);
         table.ifPresent(found -> {
-            lines.subList(1, lines.size()).forEach(line -> found.add(line, notices));
+            lines.subList(1, lines.size()).forEach(found::add);
+            found.tellBlankRows(lines, notices);
             found.tellColumns(notices);
         });
         // a table that ends early would seem to lack rows
@@ -106,9 +108,18 @@ final class CsvTable {
         return wrong.isEmpty() ? Optional.of(new CsvTable(form, columns)) : Optional.empty();
     }
 
-    private void add(Records.Line line, List<String> notices) {
+    private void tellBlankRows(List<Records.Line> lines, List<String> notices) {
+        String blank = lines.stream()
+                .filter(Records.Line::isBlank)
+                .map(line -> Integer.toString(line.number()))
+                .collect(Collectors.joining(", "));
+        if (!blank.isEmpty()) {
+            notices.add(form.file() + ": rows without a value, in lines " + blank);
+        }
+    }
+
+    private void add(Records.Line line) {
         if (line.isBlank()) {
-            notices.add(form.file() + ", line " + line.number() + ": the row is blank and not used");
             return;
         }
         Row row = new Row(this, line.number(), line.fields());

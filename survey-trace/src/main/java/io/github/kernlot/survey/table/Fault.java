@@ -1,5 +1,7 @@
 package io.github.kernlot.survey.table;
 
+import java.util.Locale;
+
 /**
  * What is wrong at one place of the tables or of the settings.
  *
@@ -17,14 +19,18 @@ public record Fault(String file, int line, String column, String value, String w
     /** The fault in one line of text: {@code surveys.csv, line 5, column dip_deg: "-95", expected a number within [-90, 90]}. */
     @Override
     public String toString() {
-        StringBuilder text = new StringBuilder(file);
-        if (line > 0) {
-            text.append(", line ").append(line);
-        }
+        String place = line > 0 ? file + ", line " + line : file;
+        return oneLine(place) + (column.isEmpty() ? ": " : ", ") + inLine();
+    }
+
+    /** The fault to one who knows the line. */
+    String inLine() {
+        StringBuilder text = new StringBuilder();
         if (!column.isEmpty()) {
-            text.append(file.endsWith(".properties") ? ", key " : ", column ").append(column);
+            text.append(file.endsWith(".properties") ? "key " : "column ")
+                    .append(column)
+                    .append(": ");
         }
-        text.append(": ");
         if (!value.isEmpty()) {
             text.append('"').append(shortened(value)).append("\", ");
         }
@@ -40,11 +46,11 @@ public record Fault(String file, int line, String column, String value, String w
         StringBuilder plain = new StringBuilder(text.length());
         text.codePoints().forEach(code -> {
             if (TextFile.isStrayByte(code)) {
-                plain.append(String.format("\\x%02X", TextFile.strayByte(code)));
+                plain.append(String.format(Locale.ROOT, "\\x%02X", TextFile.strayByte(code)));
             } else if (isPrintable(code)) {
                 plain.appendCodePoint(code);
             } else {
-                plain.append(String.format("\\u%04X", code));
+                plain.append(String.format(Locale.ROOT, "\\u%04X", code));
             }
         });
         return plain.toString();
@@ -58,6 +64,7 @@ public record Fault(String file, int line, String column, String value, String w
                     Character.PARAGRAPH_SEPARATOR,
                     Character.SURROGATE,
                     Character.UNASSIGNED -> false;
+            case Character.SPACE_SEPARATOR -> code == ' ';
             default -> true;
         };
     }

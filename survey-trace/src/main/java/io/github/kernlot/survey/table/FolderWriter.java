@@ -3,6 +3,7 @@ package io.github.kernlot.survey.table;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,7 +24,7 @@ final class FolderWriter {
         }
         try {
             Files.createDirectories(folder);
-            if (Files.isSameFile(folder, source)) {
+            if (Files.exists(source) && Files.isSameFile(folder, source)) {
                 throw refused(folder, "is the folder that was read, expected another one to write into");
             }
             for (String file : tables.keySet()) {
@@ -32,7 +33,7 @@ final class FolderWriter {
                 }
             }
             return replace(folder, tables);
-        } catch (IOException failed) {
+        } catch (IOException | UncheckedIOException failed) {
             throw refused(
                     folder,
                     "cannot be written into (" + failed.getClass().getSimpleName() + ", " + failed.getMessage() + ")");

@@ -11,10 +11,6 @@ final class HoleFindings {
 
     private final List<Finding> findings = new ArrayList<>();
 
-    void add(Finding finding) {
-        findings.add(finding);
-    }
-
     List<Finding> all() {
         return findings;
     }

@@ -120,12 +120,11 @@ final class HoleReader {
                 : asked;
         HoleDirection direction = trace.directionAt(depth(row));
         if (!side.existsIn(direction)) {
+            String other = asked.equals(WallReference.north()) ? "low" : "north";
             row.fault(
                     "depth_m",
-                    "the hole goes " + direction + " here and has no " + asked + " for the mark to stand for, expected "
-                            + (asked.equals(WallReference.north())
-                                    ? "marks of the low side (mark.side)"
-                                    : "marks of north (mark.side)"));
+                    "the hole goes " + direction + " here and has no " + asked
+                            + " for a mark to stand for, expected mark.side = " + other);
         }
     }
 

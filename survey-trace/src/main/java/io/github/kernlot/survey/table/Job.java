@@ -87,8 +87,7 @@ public final class Job {
         if (hole == null) {
             throw new IllegalArgumentException(
                     findings.containsKey(id)
-                            ? "hole " + id + " was set aside: "
-                                    + findings.get(id).get(0).what()
+                            ? id + ": " + findings(id).get(0).what()
                             : "there is no hole " + id + "; expected one of " + holes.keySet());
         }
         return hole;

@@ -99,17 +99,16 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
     /** Why a value is refused; empty where it is accepted. */
     Optional<String> refusal(String value) {
         String word = value.toLowerCase(Locale.ROOT);
-        String blank = value.isEmpty() ? "blank, " : "";
         if (range.isPresent()) {
             return range.get().parse(value).isPresent()
                     ? Optional.empty()
-                    : Optional.of(blank + range.get().expected());
+                    : Optional.of(range.get().expected(value));
         }
         if (words.containsKey(word)) {
             return Optional.empty();
         }
         String available = words.containsKey(METHOD) && METHODS_TO_COME.contains(word) ? "not available yet, " : "";
-        return Optional.of(blank
+        return Optional.of((value.isEmpty() ? "blank, " : "")
                 + available
                 + (words.size() == 1 ? "expected " : "expected one of ")
                 + words.keySet().stream().sorted().collect(Collectors.joining(", ")));

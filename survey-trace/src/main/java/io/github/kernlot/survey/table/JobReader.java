@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads the tables of one folder, hole by hole, and judges at the end whether what is wrong refuses the whole. */
@@ -125,7 +126,7 @@ final class JobReader {
     private void checkHole(HoleRows rows) {
         if (rows.id().isEmpty()) {
             // of what a lost collar, station or join changes, nobody could say which hole it was
-            rows.needed().forEach(row -> row.fatal("hole_id", "the row does not tell its hole"));
+            rows.needed().forEach(Row::cannotBeSetAside);
         } else if (rows.collars().isEmpty()) {
             holes.ifPresent(table -> rows.all().forEach(row -> row.fault("hole_id", "expected a hole of holes.csv")));
         } else if (rows.stations().isEmpty()
@@ -138,17 +139,19 @@ final class JobReader {
         String ofHole = Stream.concat(rows.needed(), rows.all())
                 .flatMap(row -> row.faults().stream())
                 .findFirst()
-                .map(fault -> "its hole is set aside: " + fault)
+                .map(fault -> "hole is set aside: " + fault)
                 .orElse("");
-        if (!isWorked && !rows.id().isEmpty()) {
-            findings.add(0, Finding.ofHole(Finding.Level.ERROR, "the hole is not worked; " + ofHole));
+        boolean isHoleSetAside = !isWorked && !rows.id().isEmpty();
+        if (isHoleSetAside) {
+            findings.add(0, Finding.ofHole(Finding.Level.ERROR, "the " + ofHole));
         }
-        rows.all().filter(row -> !isWorked || !row.isSound()).forEach(row -> {
-            String reason =
-                    row.faults().stream().map(Fault::toString).findFirst().orElse(ofHole);
+        rows.all().filter(row -> isHoleSetAside || !row.isSound()).forEach(row -> {
+            String reason = row.isSound()
+                    ? "its " + ofHole
+                    : row.faults().stream().map(Fault::inLine).collect(Collectors.joining("; "));
             SetAsideRow aside = new SetAsideRow(row.form().file(), row.line(), row.text("hole_id"), reason);
             setAside.add(aside);
-            if (isWorked || rows.id().isEmpty()) {
+            if (!isHoleSetAside) {
                 findings.add(new Finding(HoleFindings.depth(row), Finding.Level.WARNING, aside.toString()));
             }
         });

@@ -44,12 +44,11 @@ record NumberRange(double low, double high, boolean isWhole) {
         return value >= low && value <= high ? OptionalDouble.of(value + 0.0) : OptionalDouble.empty();
     }
 
-    /** What is accepted, in words. */
-    String expected() {
-        String kind = isWhole ? "a whole number" : "a number with a decimal point";
-        return high == Double.MAX_VALUE
-                ? "expected " + kind
-                : "expected " + kind + " within [" + text(low) + ", " + text(high) + "]";
+    /** What is accepted in the place of a text, in words. */
+    String expected(String text) {
+        String kind = (isWhole ? "a whole number" : "a number") + (text.contains(",") ? " with a decimal point" : "");
+        return (text.isEmpty() ? "blank, " : "") + "expected " + kind
+                + (high == Double.MAX_VALUE ? "" : " within [" + text(low) + ", " + text(high) + "]");
     }
 
     /** A number without a needless digit. */

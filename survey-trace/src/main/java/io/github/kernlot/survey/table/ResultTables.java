@@ -76,7 +76,8 @@ public final class ResultTables {
      *
      * @param folder where the tables go; not the folder that the job was read from, whose marks.csv would be lost
      * @return the files that were written
-     * @throws TableException if the tables cannot be written there; those of an earlier job are then as they were
+     * @throws TableException if the tables cannot be written there; those of an earlier job are then as they were, unless a whole new
+     *     table could not be moved into its place
      */
     public List<Path> write(Path folder) {
         Map<String, List<List<String>>> tables = new LinkedHashMap<>();

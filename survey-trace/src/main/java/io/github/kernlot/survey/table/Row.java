@@ -61,6 +61,10 @@ final class Row {
         fault(column, what);
     }
 
+    void cannotBeSetAside() {
+        isFatal = true;
+    }
+
     /** A field as it is written; blank where there is no such column. */
     String raw(String column) {
         int place = table.columns().indexOf(column);
@@ -97,10 +101,7 @@ final class Row {
     }
 
     OptionalDouble number(String column, NumberRange range) {
-        if (!has(column)) {
-            fault(column, "blank, " + range.expected());
-        }
-        return optionalNumber(column, range);
+        return has(column) ? optionalNumber(column, range) : refused(column, range);
     }
 
     OptionalDouble optionalNumber(String column, NumberRange range) {
@@ -108,10 +109,12 @@ final class Row {
             return OptionalDouble.empty();
         }
         OptionalDouble value = range.parse(text(column));
-        if (value.isEmpty()) {
-            fault(column, range.expected());
-        }
-        return value;
+        return value.isPresent() ? value : refused(column, range);
+    }
+
+    private OptionalDouble refused(String column, NumberRange range) {
+        fault(column, range.expected(text(column)));
+        return OptionalDouble.empty();
     }
 
     /** One of a few words, in upper or lower case. */

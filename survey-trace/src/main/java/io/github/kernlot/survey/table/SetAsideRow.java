@@ -13,6 +13,6 @@ public record SetAsideRow(String file, int line, String hole, String reason) {
     /** The row and the reason in one line. */
     @Override
     public String toString() {
-        return "row set aside: " + reason;
+        return file + ", line " + line + ", set aside: " + reason;
     }
 }

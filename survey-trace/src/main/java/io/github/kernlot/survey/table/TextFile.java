@@ -19,7 +19,7 @@ final class TextFile {
 
     private static final int STRAY = 0xDC00;
     private static final long GREATEST_SIZE = 1L << 29;
-    private static final char BYTE_ORDER_MARK = '\uFEFF';
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private TextFile() {}
 
@@ -51,12 +51,13 @@ final class TextFile {
     }
 
     private static Optional<String> text(byte[] bytes, String file, FaultList faults) {
+        // the byte-order mark FE FF or FF FE
         if (bytes.length > 1 && Math.min(bytes[0], bytes[1]) == -2 && Math.max(bytes[0], bytes[1]) == -1) {
             faults.ofFile(file, "the file is UTF-16 text, expected UTF-8");
             return Optional.empty();
         }
         String text = decoded(bytes);
-        return Optional.of(text.indexOf(BYTE_ORDER_MARK) == 0 ? text.substring(1) : text);
+        return Optional.of(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
     }
 
     private static String decoded(byte[] bytes) {
