@@ -1,7 +1,7 @@
 package io.github.kernlot.survey.table;
 
 import java.math.BigDecimal;
-import java.util.Locale;
+import java.math.RoundingMode;
 import java.util.OptionalDouble;
 
 /** Numbers as results write them: four decimals, or as many as a given number has. */
@@ -11,8 +11,9 @@ final class Cells {
 
     /** A length, or an angle that does not go round. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.4f", value);
-        return text.equals("-0.0000") ? "0.0000" : text;
+        return new BigDecimal(Double.toString(value))
+                .setScale(4, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     /** An angle in [0, 360), also when it is rounded. */

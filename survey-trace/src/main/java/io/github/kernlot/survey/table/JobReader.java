@@ -24,6 +24,7 @@ final class JobReader {
     private final Optional<CsvTable> surveys;
     private final Optional<CsvTable> structures;
     private final List<CsvTable> tables;
+    private final boolean hasStations;
     private final boolean hasJoins;
 
     private JobReader(Path folder) {
@@ -32,6 +33,7 @@ final class JobReader {
         holes = CsvTable.read(folder, TableForm.HOLES, faults, notices);
         surveys = CsvTable.read(folder, TableForm.SURVEYS, faults, notices);
         Optional<CsvTable> marks = CsvTable.read(folder, TableForm.MARKS, faults, notices);
+        hasStations = surveys.filter(table -> !table.rows().isEmpty()).isPresent();
         hasJoins = TextFile.exists(folder, TableForm.JOINS.file());
         Optional<CsvTable> joins =
                 hasJoins ? CsvTable.read(folder, TableForm.JOINS, faults, notices) : Optional.empty();
@@ -92,8 +94,10 @@ final class JobReader {
         List<String> carried = structures.map(CsvTable::unknownColumns).orElse(List.of());
         Map<String, HoleLog> logs = new LinkedHashMap<>();
         Map<String, List<Finding>> findings = new LinkedHashMap<>();
+        boolean hasStrayStations =
+                byHole.containsKey("") && !byHole.get("").stations().isEmpty();
         for (HoleRows rows : byHole.values()) {
-            checkHole(rows);
+            checkHole(rows, hasStrayStations);
             HoleReader reader = new HoleReader(rows, settings, carried);
             Optional<HoleLog> log = reader.read(hasJoins);
             if (rows.needed().allMatch(Row::isSound)) {
@@ -123,14 +127,13 @@ final class JobReader {
         return new Job(folder, settings.orientation(), logs, notices, findings, setAside);
     }
 
-    private void checkHole(HoleRows rows) {
+    private void checkHole(HoleRows rows, boolean hasStrayStations) {
         if (rows.id().isEmpty()) {
             // of what a lost collar, station or join changes, nobody could say which hole it was
             rows.needed().forEach(Row::cannotBeSetAside);
         } else if (rows.collars().isEmpty()) {
             holes.ifPresent(table -> rows.all().forEach(row -> row.fault("hole_id", "expected a hole of holes.csv")));
-        } else if (rows.stations().isEmpty()
-                && surveys.filter(table -> !table.rows().isEmpty()).isPresent()) {
+        } else if (rows.stations().isEmpty() && hasStations && !hasStrayStations) {
             rows.collars().get(0).fault("hole_id", "the hole has no station, expected one or more in surveys.csv");
         }
     }

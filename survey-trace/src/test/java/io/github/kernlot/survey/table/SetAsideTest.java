@@ -129,6 +129,13 @@ class SetAsideTest {
     }
 
     @Test
+    void aHoleIsNotSaidToLackAStationThatMayBeItsOwn() {
+        assertEquals(
+                List.of("surveys.csv, line 5, column hole_id: blank, expected a name"),
+                tables.replace("surveys.csv", "TN-2,10", ",10").refusal());
+    }
+
+    @Test
     void aRaggedJoinWhoseHoleIsSureSetsTheHoleAside() {
         assertEquals(
                 List.of("TN-2"),
