@@ -67,7 +67,8 @@ final class AngleAxis {
         for (int turn = -1; turn <= 1; turn++) {
             double from = Math.max(left, middle - reach + turn * width);
             double to = Math.min(right(), middle + reach + turn * width);
-            if (from < to) {
+            // less than a point could not be seen for what it is
+            if (to - from > 1) {
                 spans.add(new Span(from, to));
             }
         }

@@ -36,12 +36,20 @@ final class Labels {
         for (double away = 8; away <= 40; away += 8) {
             for (double[] side :
                     new double[][] {{1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}}) {
-                double middle = beside.x() + side[0] * (away + width / 2);
+                double left = beside.x() + side[0] * away - (1 - side[0]) / 2 * width;
                 double base = beside.y() + ascent / 2 + side[1] * (away + ascent / 2);
-                Box box = new Box(middle - width / 2 - 2, base - ascent - 2, middle + width / 2 + 2, base + 4);
+                Box box = new Box(left - 2, base - ascent - 2, left + width + 2, base + 4);
                 if (room.holds(box) && taken.stream().noneMatch(box::meets)) {
                     taken.add(box);
-                    svg.text(middle, base, text, "text-anchor", "middle", "font-size", Svg.number(fontSize));
+                    // anchored on the side of the thing, so that a wrong estimate of the width opens no gap there
+                    svg.text(
+                            left + (1 - side[0]) / 2 * width,
+                            base,
+                            text,
+                            "text-anchor",
+                            side[0] > 0 ? "start" : side[0] < 0 ? "end" : "middle",
+                            "font-size",
+                            Svg.number(fontSize));
                     return true;
                 }
             }

@@ -23,7 +23,10 @@ public final class LineStrip {
     private static final double TOP = 122;
     private static final double HEIGHT = 620;
     private static final double LEFT = 96;
-    private static final double ANGLE_WIDTH = 400;
+    /** Room for a sign that stands on the edge of the axis. */
+    private static final double EDGE = 7;
+
+    private static final double ANGLE_WIDTH = 400 + 2 * EDGE;
     private static final double STRUCTURES = LEFT + ANGLE_WIDTH + 12;
     private static final double TURN_LEFT = STRUCTURES + 44;
     private static final double TURN_WIDTH = 120;
@@ -40,7 +43,7 @@ public final class LineStrip {
     private LineStrip(OrientedHole hole) {
         this.hole = hole;
         this.course = new LineCourse(hole);
-        this.axis = new AngleAxis(LEFT, ANGLE_WIDTH, 15 * Math.rint(course.middle() / 15));
+        this.axis = new AngleAxis(LEFT + EDGE, ANGLE_WIDTH - 2 * EDGE, 15 * Math.rint(course.middle() / 15));
         this.caption = Svg.lines(caption(), WIDTH);
         this.svg = new Svg(
                 WIDTH,
@@ -63,9 +66,9 @@ public final class LineStrip {
         List<String> lines = new ArrayList<>();
         lines.add("Across: where the drawn line lies, degrees clockwise from " + course.reference()
                 + " looking down-hole. Down: metres along the hole.");
+        lines.add("A sign is where one mark puts the line, its whisker the mark's sigma.");
         lines.add(
-                "A sign is where one mark puts the line, its whisker the mark's sigma. The band is one sigma to either side,"
-                        + " with the bias that all marks share.");
+                "The band is one sigma to either side, with the bias that all marks share and without the survey's errors.");
         lines.add(
                 hole.log().joins().isEmpty()
                         ? "No joins were recorded: all core is taken as fitting together."
@@ -319,7 +322,6 @@ public final class LineStrip {
 
     private void drawTurn() {
         List<List<Point>> pieces = course.scribeTurns();
-        drawSideless(course.sideless(WallReference.lowSide()), TURN_LEFT, TURN_WIDTH, "no low side");
         double least = pieces.stream()
                 .flatMap(List::stream)
                 .mapToDouble(Point::x)
@@ -347,6 +349,7 @@ public final class LineStrip {
                 "fill",
                 Ink.INK);
         svg.close();
+        drawSideless(course.sideless(WallReference.lowSide()), TURN_LEFT, TURN_WIDTH, "no low side");
         svg.open("g", "class", "turn", "fill", "none", "stroke", Ink.TEAL, "stroke-width", "1.6");
         for (List<Point> piece : pieces) {
             svg.polyline(piece.stream()

@@ -2,6 +2,7 @@ package io.github.kernlot.survey.picture;
 
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
+import java.util.List;
 
 /**
  * The lower hemisphere in equal area: a line with plunge p lies {@code R sqrt(2) sin((90 - p)/2)} from the centre towards its
@@ -18,8 +19,8 @@ record Net(Point centre, double radius) {
         return new Point(centre.x() + out * Degrees.sin(trend), centre.y() - out * Degrees.cos(trend));
     }
 
-    /** Rim, rings of plunge 30 and 60, spokes every 30 degrees, the azimuths at the rim. */
-    void draw(Svg svg) {
+    /** Rim, rings of plunge 30 and 60, spokes every 30 degrees, the azimuths at the rim; numbers keep away from symbols. */
+    void draw(Svg svg, List<Point> symbols) {
         svg.circle(centre.x(), centre.y(), radius, "fill", "#FFFFFF", "stroke", "none");
         svg.open("g", "stroke", Ink.GRID, "fill", "none");
         for (double plunge = 30; plunge < 90; plunge += 30) {
@@ -34,11 +35,38 @@ record Net(Point centre, double radius) {
         for (double trend = 0; trend < 360; trend += 30) {
             rimLabel(svg, trend);
         }
+        double free = freeTrend(symbols);
         for (double plunge = 30; plunge < 90; plunge += 30) {
-            Point place = at(plunge, 195);
+            Point place = at(plunge, free);
             svg.text(place.x(), place.y() + 4, Svg.number(plunge), "fill", Ink.PENCIL);
         }
         svg.close();
+    }
+
+    /** The trend between two spokes along which the rings are furthest from symbols. */
+    private double freeTrend(List<Point> symbols) {
+        double best = 195;
+        double most = clearance(best, symbols);
+        for (double trend = 15; trend < 360; trend += 30) {
+            double clearance = clearance(trend, symbols);
+            if (clearance > most + 1) {
+                best = trend;
+                most = clearance;
+            }
+        }
+        return best;
+    }
+
+    /** How far symbols keep from the rings' numbers; what is further than 25 does not matter. */
+    private double clearance(double trend, List<Point> symbols) {
+        double clearance = 25;
+        for (double plunge = 30; plunge < 90; plunge += 30) {
+            Point place = at(plunge, trend);
+            for (Point symbol : symbols) {
+                clearance = Math.min(clearance, Math.hypot(symbol.x() - place.x(), symbol.y() - place.y()));
+            }
+        }
+        return clearance;
     }
 
     private void spoke(Svg svg, double trend) {

@@ -37,9 +37,9 @@ final class ReportText {
             .caution{border-left:4px solid #B08D1E;padding-left:.8rem}
             a{color:#2B3C94}
             nav a{margin-right:1rem}
-            figure{margin:1.4rem 0}
-            figure svg{display:block;width:100%;height:auto}
-            .box{overflow:auto;max-height:26rem;border:1px solid #E3DCCB;background:#FFF}
+            figure{margin:1.4rem 0;overflow-x:auto}
+            figure svg{display:block;width:100%;min-width:40rem;height:auto}
+            .box{margin:.8rem 0;overflow:auto;max-height:26rem;border:1px solid #E3DCCB;background:#FFF}
             table{border-collapse:collapse;width:100%;font-size:.86rem;font-variant-numeric:tabular-nums}
             th,td{padding:.22rem .7rem;text-align:right;vertical-align:top;border-bottom:1px solid #E3DCCB;white-space:nowrap}
             th{position:sticky;top:0;background:#F4EFE3;font-weight:normal;font-style:italic}
@@ -47,7 +47,7 @@ final class ReportText {
             .cut,footer{font-size:.86rem;color:#5F5B66}
             footer{margin-top:3rem}
             @media print{body,main{background:#FFF}main{max-width:none;padding:0}.box{max-height:none;overflow:visible;border:0}
-            figure,tr{break-inside:avoid}h2{break-before:page}nav{display:none}}
+            figure{overflow:visible}figure svg{min-width:0}figure,tr{break-inside:avoid}h2{break-before:page}nav{display:none}}
             """;
 
     private final String title;

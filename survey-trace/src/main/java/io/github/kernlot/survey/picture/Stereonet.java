@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Poles of planes by kind, lines in planes and the directions of holes on the lower hemisphere, in equal area. Of more structures than
@@ -136,20 +137,27 @@ public final class Stereonet {
         }
         List<String> lines = Svg.lines(caption, WIDTH);
         Svg svg = new Svg(WIDTH, 646 + Svg.LEADING * lines.size(), title, String.join(" ", caption));
-        NET.draw(svg);
+        List<Point> symbols = Stream.concat(drawn.stream(), lineations.stream())
+                .map(pole -> NET.at(pole.line()))
+                .toList();
+        NET.draw(
+                svg,
+                Stream.concat(symbols.stream(), courses.stream().map(Stereonet::middle))
+                        .toList());
         courses.forEach(course -> drawCourse(svg, course));
         drawPoles(svg, drawn);
         drawLineations(svg);
-        nameCourses(svg, drawn);
+        nameCourses(svg, symbols);
         drawLegend(svg);
         svg.caption(646, lines);
         return svg.finish();
     }
 
-    /** Frequent kinds first, so that rare ones lie on top. */
+    /** Kinds without a symbol of their own and then frequent ones first, so that rare ones lie on top. */
     private void drawPoles(Svg svg, List<Pole> drawn) {
         Map<String, List<Pole>> byKind = new LinkedHashMap<>();
-        key.names().forEach(name -> byKind.put(name, new ArrayList<>()));
+        byKind.put(KindKey.OTHERS, new ArrayList<>());
+        key.names().forEach(name -> byKind.putIfAbsent(name, new ArrayList<>()));
         drawn.forEach(pole -> byKind.getOrDefault(pole.kind(), List.of()).add(pole));
         double size = drawn.size() > 800 ? 2.6 : drawn.size() > 200 ? 3.6 : 4.6;
         byKind.forEach((kind, of) -> {
@@ -225,7 +233,7 @@ public final class Stereonet {
                 upward ? "3 2.4" : "none");
     }
 
-    private void nameCourses(Svg svg, List<Pole> drawn) {
+    private void nameCourses(Svg svg, List<Point> symbols) {
         if (courses.size() > MOST_HOLES_NAMED) {
             return;
         }
@@ -235,8 +243,11 @@ public final class Stereonet {
                 NET.centre().y() - radius,
                 NET.centre().x() + radius,
                 NET.centre().y() + radius);
-        drawn.stream().limit(1000).forEach(pole -> labels.avoid(NET.at(pole.line()), 4));
-        courses.forEach(course -> labels.avoid(middle(course), 8));
+        symbols.stream().limit(1000).forEach(symbol -> labels.avoid(symbol, 4));
+        courses.forEach(course -> {
+            labels.avoid(middle(course), 8);
+            course.directions().forEach(direction -> labels.avoid(place(direction), 2));
+        });
         svg.open("g", "fill", Ink.SOFT, "font-style", "italic");
         courses.forEach(course -> labels.write(svg, middle(course), course.hole(), 12));
         svg.close();

@@ -8,9 +8,6 @@ import java.util.List;
 /** Writes SVG: escaped text, numbers with two decimals at most, the same bytes in every locale. */
 final class Svg {
 
-    /** Average width of a character by the size of its font; generous, so that text stays inside the picture. */
-    private static final double CHARACTER = 0.5;
-
     private static final double CAPTION = 12.5;
 
     /** From one line of a caption to the next. */
@@ -197,7 +194,21 @@ final class Svg {
 
     /** A safe estimate of how wide a text is drawn. */
     static double widthOf(String text, double fontSize) {
-        return text.codePointCount(0, text.length()) * fontSize * CHARACTER;
+        return fontSize * text.codePoints().mapToDouble(Svg::widthOf).sum();
+    }
+
+    /** Widths by the size of the font, on the generous side for the serifs that the pictures ask for. */
+    private static double widthOf(int character) {
+        if (character > 0x24F) {
+            return 1;
+        }
+        if ("ijlt.,:;'|!()[]- ".indexOf(character) >= 0) {
+            return 0.36;
+        }
+        if ("mwMW@%&".indexOf(character) >= 0) {
+            return 0.95;
+        }
+        return Character.isUpperCase(character) ? 0.74 : 0.54;
     }
 
     /** The text, or its beginning and an ellipsis where it is too wide. */
@@ -205,9 +216,16 @@ final class Svg {
         if (widthOf(text, fontSize) <= room) {
             return text;
         }
-        int kept = Math.max(1, (int) (room / (fontSize * CHARACTER)) - 1);
-        return text.substring(0, text.offsetByCodePoints(0, Math.min(kept, text.codePointCount(0, text.length()))))
-                + "\u2026";
+        int end = 0;
+        double width = fontSize;
+        while (end < text.length()) {
+            width += fontSize * widthOf(text.codePointAt(end));
+            if (width > room) {
+                break;
+            }
+            end = text.offsetByCodePoints(end, 1);
+        }
+        return text.substring(0, end) + "\u2026";
     }
 
     /** Text for XML and HTML; what XML 1.0 cannot hold becomes the replacement character. */

@@ -102,6 +102,13 @@ class StereonetTest {
     }
 
     @Test
+    void kindsWithoutASymbolOfTheirOwnLieBelowTheOthers() {
+        Drawn drawn = Drawn.of(Stereonet.of(List.of(SampleHoles.crowded(10_000, 40))));
+        var first = (org.w3c.dom.Element) drawn.pathsIn("poles").get(0).getParentNode();
+        assertEquals(Ink.PENCIL, first.getAttribute("fill"));
+    }
+
+    @Test
     void holesWithDifferentNorthsAreRefused() {
         OrientedHole grid = SampleHoles.inclined();
         OrientationSettings assumed = OrientationSettings.assumed();

@@ -38,13 +38,13 @@ class SvgTest {
     @Test
     void aLongTextIsCutBetweenCharacters() {
         assertEquals("short", Svg.shortened("short", 10, 100));
-        assertEquals("\uD83D\uDE00\u2026", Svg.shortened("\uD83D\uDE00\uD83D\uDE00\uD83D\uDE00\uD83D\uDE00", 10, 11));
+        assertEquals("\uD83D\uDE00\u2026", Svg.shortened("\uD83D\uDE00\uD83D\uDE00\uD83D\uDE00\uD83D\uDE00", 10, 29));
         assertTrue(Svg.widthOf(Svg.shortened("x".repeat(500), 13, 140), 13) <= 140);
     }
 
     @Test
     void aCaptionIsBrokenBetweenWords() {
-        List<String> lines = Svg.lines(List.of("one two three four", "five"), 2 * Ink.MARGIN + 12.5 * 0.5 * 9);
+        List<String> lines = Svg.lines(List.of("one two three four", "five"), 2 * Ink.MARGIN + 12.5 * 4);
         assertEquals(List.of("one two", "three", "four", "five"), lines);
     }
 
