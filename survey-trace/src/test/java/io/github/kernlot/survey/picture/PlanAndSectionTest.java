@@ -8,7 +8,9 @@ import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.Position;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.HoleTrace;
+import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.hole.OrientationSettings;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.Structure;
 import java.util.ArrayList;
@@ -96,6 +98,28 @@ class PlanAndSectionTest {
         Drawn drawn = Drawn.of(PlanAndSection.of(List.of(straight("H", 0, 0, Structure.of(50, "joint", 0, 90)))));
         assertEquals(0, drawn.pathsIn("section").size());
         assertEquals(1, drawn.pathsIn("plan").size());
+    }
+
+    @Test
+    void theMapIsOnTheGridWhateverNorthTheResultsHave() {
+        OrientationSettings assumed = OrientationSettings.assumed();
+        Drawn drawn = Drawn.of(PlanAndSection.of(List.of(OrientedHole.orient(
+                SampleHoles.magneticLog(),
+                new OrientationSettings(assumed.beta(), assumed.hand(), assumed.lineSigmaLimit(), North.MAGNETIC)))));
+        List<Point> trace = traces(drawn).get(0);
+        Point end = trace.get(trace.size() - 1);
+        // magnetic 90 is grid 90 + 10 + 2
+        assertEquals(
+                12,
+                Math.toDegrees(Math.atan2(
+                        end.y() - trace.get(0).y(), end.x() - trace.get(0).x())),
+                0.1);
+        List<Point> strike = Drawn.points(drawn.pathsIn("plan").get(0).getAttribute("d"));
+        double across = Math.toDegrees(Math.atan2(
+                strike.get(1).y() - strike.get(0).y(),
+                strike.get(1).x() - strike.get(0).x()));
+        assertEquals(0, Math.IEEEremainder(across - 102, 180), 0.2, "the joint lies straight across the hole");
+        assertTrue(drawn.description().contains("azimuth 102 from grid north"));
     }
 
     @Test

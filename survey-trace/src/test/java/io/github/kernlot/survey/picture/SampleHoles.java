@@ -143,11 +143,11 @@ final class SampleHoles {
         return orient("TW-7 <&>", trace, marks(trace, random, 3, 900, 77), Optional.empty(), structures);
     }
 
-    /** A horizontal hole along magnetic azimuth 90, declination 10, convergence -2. */
+    /** A horizontal hole along magnetic azimuth 90, declination 10, convergence -2, with a joint straight across it. */
     static HoleLog magneticLog() {
         Survey survey = Survey.of(List.of(SurveyStation.ofDip(0, 0, 90)), NorthReference.magnetic(10, -2));
         HoleTrace trace = HoleTrace.minimumCurvature(Position.ofEastingNorthingElevation(0, 0, 0), survey.toGrid());
-        return new HoleLog("TW-8", trace, List.of(), Optional.empty(), List.of());
+        return new HoleLog("TW-8", trace, List.of(), Optional.empty(), List.of(Structure.of(20, "joint", 90, 0)));
     }
 
     static HoleTrace trace(Position collar, SurveyStation... stations) {
