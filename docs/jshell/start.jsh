@@ -1,0 +1,10 @@
+import io.github.kernlot.orientation.*;
+import io.github.kernlot.orientation.line.*;
+import io.github.kernlot.survey.*;
+import io.github.kernlot.survey.check.*;
+import io.github.kernlot.survey.hole.*;
+import io.github.kernlot.survey.picture.*;
+import io.github.kernlot.survey.table.*;
+import java.nio.file.Path;
+
+Job read(String folder) { return Job.read(Path.of(folder)); }
