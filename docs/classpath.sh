@@ -24,14 +24,14 @@ is_stale() {
 
 if is_stale; then
     echo "building orientation-core and survey-trace (the first time takes a minute)" >&2
-    mvn -q -f "$root/pom.xml" -pl survey-trace -am -Pquick package >&2
+    mvn -q -f "$root/pom.xml" -pl survey-trace -am package \
+        -DskipTests -Dspotless.check.skip -Djacoco.skip -Dmaven.javadoc.skip -Dmaven.source.skip -Denforcer.skip >&2
+    # a jar whose content did not change keeps its old time
+    touch "$(jar_of "$core" orientation-core)" "$(jar_of "$trace" survey-trace)"
 fi
 
 classpath=$(jar_of "$trace" survey-trace):$(jar_of "$core" orientation-core)
 for jar in "$trace"/target/lib/*.jar; do
-    case $jar in
-        */orientation-core-*) ;;
-        *) classpath=$classpath:$jar ;;
-    esac
+    classpath=$classpath:$jar
 done
 echo "$classpath"

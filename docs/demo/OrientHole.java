@@ -1,5 +1,4 @@
 import io.github.kernlot.survey.hole.OrientedHole;
-import io.github.kernlot.survey.picture.ReportPage;
 import io.github.kernlot.survey.table.Job;
 import io.github.kernlot.survey.table.ResultTables;
 import io.github.kernlot.survey.table.TableException;
@@ -38,7 +37,6 @@ public final class OrientHole {
         List<OrientedHole> holes = job.orient();
         holes.forEach(System.out::println);
         ResultTables.of(job, holes).write(out);
-        ReportPage.of(holes).write(out);
         System.out.println("tables and pictures: " + out.resolve("index.html").toAbsolutePath().normalize());
     }
 
