@@ -105,6 +105,17 @@ public final class Job {
     }
 
     /**
+     * Orients one hole by the settings.
+     *
+     * @param id its name as holes.csv writes it
+     * @return the hole
+     * @throws IllegalArgumentException if there is no such hole, or it was set aside
+     */
+    public OrientedHole orient(String id) {
+        return OrientedHole.orient(hole(id), settings);
+    }
+
+    /**
      * What the reader was told of the job as a whole: what is not used, what was assumed.
      *
      * @return one sentence each
