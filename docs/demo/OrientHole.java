@@ -1,10 +1,14 @@
+import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.OrientedHole;
+import io.github.kernlot.survey.picture.ReportPage;
 import io.github.kernlot.survey.table.Job;
 import io.github.kernlot.survey.table.ResultTables;
 import io.github.kernlot.survey.table.TableException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** Reads a folder of tables, orients every hole in it, and writes tables and pictures: an example of embedding the library. */
 public final class OrientHole {
@@ -37,6 +41,9 @@ public final class OrientHole {
         List<OrientedHole> holes = job.orient();
         holes.forEach(System.out::println);
         ResultTables.of(job, holes).write(out);
+        Map<String, List<Finding>> told =
+                holes.stream().map(hole -> hole.log().id()).collect(Collectors.toMap(id -> id, job::findings));
+        ReportPage.of(holes).withFindings(told).write(out);
         System.out.println("tables and pictures: " + out.resolve("index.html").toAbsolutePath().normalize());
     }
 
