@@ -6,12 +6,12 @@ import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.orientation.internal.Require;
 
 /**
- * What makes a mark of the low side miss it, cause by cause, each as one standard deviation.
+ * What makes a mark miss the side that it stands for, cause by cause, each as one standard deviation.
  *
  * @param sensor error across the hole of the sensor that finds the side, degrees; it turns the mark by its value over the
  *     {@linkplain WallReference#sharpness sharpness} of the side, 1/sin I for the low side
  * @param level error of the jig's level when the mark is drawn, degrees
- * @param pencilMillimetres width of the pencil, mm round the core
+ * @param pencilMillimetres error by the width of the pencil (about half of it), mm round the core
  * @param transferMillimetres carrying the mark to the line, mm round the core
  * @param bias error that all marks of a hole share, degrees: no comparison of marks shows it
  */

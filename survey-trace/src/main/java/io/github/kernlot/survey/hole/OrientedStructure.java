@@ -32,4 +32,13 @@ public record OrientedStructure(
     public boolean isOriented() {
         return plane.isPresent();
     }
+
+    /** The structure and its orientation: {@code bedding at 91.40 m, alpha 41.0, beta 213.0: 62.4/118.9 (dip/dip direction)}. */
+    @Override
+    public String toString() {
+        return structure + ": "
+                + plane.map(PlaneOrientation::toString).orElse("unoriented")
+                + lineation.map(line -> ", " + line).orElse("")
+                + (note.isEmpty() ? "" : ", " + note);
+    }
 }

@@ -1,8 +1,10 @@
 package io.github.kernlot.survey.hole;
 
+import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -54,5 +56,13 @@ public record Structure(
      */
     public static Structure of(double depth, String kind, double alpha, double beta) {
         return new Structure(depth, kind, alpha, OptionalDouble.of(beta), OptionalDouble.empty(), Map.of());
+    }
+
+    /** As it is written in a log: {@code bedding at 91.40 m, alpha 41.0, beta 213.0}. */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "%s at %.2f m, alpha %s", kind, depth, Degrees.text(alpha))
+                + (beta.isPresent() ? ", beta " + Degrees.azimuthText(beta.getAsDouble()) : ", no beta")
+                + (gamma.isPresent() ? ", gamma " + Degrees.azimuthText(gamma.getAsDouble()) : "");
     }
 }
