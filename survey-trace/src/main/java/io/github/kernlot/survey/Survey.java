@@ -3,6 +3,7 @@ package io.github.kernlot.survey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * The survey of one hole: stations by increasing depth, and the north that their azimuths are counted from. It remembers the north
@@ -26,7 +27,7 @@ public final class Survey {
     /**
      * A survey of stations in any order.
      *
-     * @param stations at least one, no two at one depth, neighbours less than 179.9 degrees apart
+     * @param stations at least one, no two at one depth, neighbours at most 179.9 degrees apart
      * @param north the north of all their azimuths
      * @return the survey
      * @throws IllegalArgumentException if there is no station, two share a depth, or a dogleg between neighbours is above 179.9
@@ -116,6 +117,11 @@ public final class Survey {
     /** The number of stations, the last depth and the north. */
     @Override
     public String toString() {
-        return stations.size() + " stations to " + stations.get(stations.size() - 1) + " from " + north;
+        return String.format(
+                Locale.ROOT,
+                "%d stations to %.2f m, azimuths from %s",
+                stations.size(),
+                stations.get(stations.size() - 1).depth(),
+                north);
     }
 }

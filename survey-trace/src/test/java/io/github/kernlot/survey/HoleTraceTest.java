@@ -153,8 +153,8 @@ class HoleTraceTest {
     @Test
     void aTracePrintsItsCollarItsSurveyAndItsReach() {
         assertEquals(
-                "trace from easting 5000.00, northing 7000.00, elevation 300.00 m, 2 stations to 40.00 m"
-                        + " -58.0/092.0 (dip/azimuth) from grid north, reaching 70.00 m",
+                "trace from easting 5000.00, northing 7000.00, elevation 300.00 m, 2 stations to 40.00 m,"
+                        + " azimuths from grid north, reaching 70.00 m",
                 TRACE.toString());
     }
 }

@@ -90,7 +90,7 @@ class SurveyTest {
     @Test
     void aSurveyPrintsItsStationsItsEndAndItsNorth() {
         assertEquals(
-                "2 stations to 30.00 m -61.0/091.0 (dip/azimuth) from grid north",
+                "2 stations to 30.00 m, azimuths from grid north",
                 survey(TOP, MIDDLE).toString());
     }
 

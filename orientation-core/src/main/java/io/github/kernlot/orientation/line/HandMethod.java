@@ -2,7 +2,6 @@ package io.github.kernlot.orientation.line;
 
 import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.WallReference;
-import io.github.kernlot.orientation.internal.Require;
 import java.util.List;
 
 /**
@@ -31,8 +30,12 @@ public record HandMethod(WallReference side, MarkNoise noise, double tolerance, 
      * @throws IllegalArgumentException if the tolerance lies outside (0, 180] or neighbours is below 1
      */
     public HandMethod {
-        Require.inRange("tolerance", tolerance, Double.MIN_VALUE, 180, "degrees");
-        Require.inRange("neighbours", neighbours, 1, Integer.MAX_VALUE, "marks");
+        if (!(tolerance > 0 && tolerance <= 180)) {
+            throw new IllegalArgumentException("tolerance is " + tolerance + " degrees; expected within (0, 180]");
+        }
+        if (neighbours < 1) {
+            throw new IllegalArgumentException("neighbours is " + neighbours + "; expected 1 or more");
+        }
     }
 
     /**

@@ -30,7 +30,7 @@ public record Finding(OptionalDouble depth, Level level, String what) {
      */
     public Finding {
         if (depth.isPresent()) {
-            Require.notNegative("depth", depth.getAsDouble(), "m");
+            depth = OptionalDouble.of(Require.notNegative("depth", depth.getAsDouble(), "m"));
         }
     }
 

@@ -167,7 +167,7 @@ public final class ResultTables {
                 rows.add(List.of(
                         hole.log().id(),
                         Cells.given(judgement.mark().depth()),
-                        Cells.given(judgement.mark().offset()),
+                        Cells.azimuth(judgement.mark().offset()),
                         predicted.isPresent() ? Cells.azimuth(predicted.getAsDouble()) : "",
                         residual.isPresent() ? Cells.difference(residual.getAsDouble()) : "",
                         judgement.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
