@@ -86,7 +86,7 @@ final class HoleReader {
         OptionalDouble sigma = row.optionalNumber("sigma_deg", NumberRange.SIGMA);
         OptionalDouble ownDiameter = row.optionalNumber("core_diameter_mm", NumberRange.DIAMETER);
         boolean isUsed = !row.has("use") || row.word("use", USES).orElse(true);
-        if (row.isSound()) {
+        if (row.isSound() && isUsed) {
             trace.ifPresent(path -> checkSide(row, path));
         }
         if (!row.isSound()) {

@@ -385,4 +385,14 @@ class OddTablesTest {
                 file + ": is not a folder, expected a folder of tables",
                 assertThrows(TableException.class, () -> Job.read(file)).getMessage());
     }
+
+    @Test
+    void aMarkThatIsLeftOutMayStandWhereItsSideDoesNotExist() {
+        tables.replace("surveys.csv", "TN-2,10,270,-70", "TN-2,10,270,-90");
+        tables.put("marks.csv", "hole_id,depth_m,offset_deg,use\nTN-1,10,20,\nTN-1,20,22,\nTN-2,12,350,no\n");
+
+        HoleLog hole = Job.read(tables.folder()).hole("TN-2");
+
+        assertTrue(hole.marks().get(0).leftOut().isPresent());
+    }
 }
