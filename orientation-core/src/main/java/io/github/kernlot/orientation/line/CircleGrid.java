@@ -1,0 +1,158 @@
+package io.github.kernlot.orientation.line;
+
+import io.github.kernlot.orientation.internal.Degrees;
+import java.util.Arrays;
+import org.apache.commons.math3.transform.DftNormalization;
+import org.apache.commons.math3.transform.FastFourierTransformer;
+import org.apache.commons.math3.transform.TransformType;
+
+/**
+ * Functions on a circle, sampled at evenly spaced angles from 0, and their Fourier coefficients. Densities are per degree.
+ *
+ * @param size the number of angles, 4 or more; a power of two is fast
+ */
+record CircleGrid(int size) {
+
+    private static final int LEAST = 64;
+    private static final int GREATEST = 1 << 16;
+
+    /** The angles that a standard deviation needs: one in 0.6 of it. */
+    private static final double STEP_IN_SIGMAS = 0.6;
+
+    /** The grid that resolves densities whose standard deviation, in degrees, is not below sigma. */
+    static CircleGrid resolving(double sigma) {
+        int size = LEAST;
+        while (size < GREATEST && 360.0 / size > STEP_IN_SIGMAS * sigma) {
+            size *= 2;
+        }
+        return new CircleGrid(size);
+    }
+
+    double step() {
+        return 360.0 / size;
+    }
+
+    double angle(int index) {
+        return index * step();
+    }
+
+    /** The density of total ignorance. */
+    double[] uniform() {
+        double[] density = new double[size];
+        Arrays.fill(density, 1 / 360.0);
+        return density;
+    }
+
+    /** The wrapped Gaussian density about an angle, degrees; uniform for a very large sigma. */
+    double[] gaussian(double mean, double sigma) {
+        double[] density = new double[size];
+        if (sigma > 250) {
+            return uniform();
+        }
+        int turns = 1 + (int) Math.ceil(sigma * 8 / 360);
+        double scale = 1 / (sigma * Math.sqrt(2 * Math.PI));
+        for (int i = 0; i < size; i++) {
+            double away = Degrees.wrap180(angle(i) - mean);
+            for (int turn = -turns; turn <= turns; turn++) {
+                double z = (away + 360 * turn) / sigma;
+                density[i] += scale * Math.exp(-z * z / 2);
+            }
+        }
+        return density;
+    }
+
+    /** The integral round the circle. */
+    double mass(double[] density) {
+        double sum = 0;
+        for (double value : density) {
+            sum += value;
+        }
+        return sum * step();
+    }
+
+    /** The Fourier coefficients of a real function on this grid. */
+    Spectrum spectrum(double[] function) {
+        double[][] data = {function.clone(), new double[size]};
+        transform(data, TransformType.FORWARD);
+        return new Spectrum(Arrays.copyOf(data[0], size / 2 + 1), Arrays.copyOf(data[1], size / 2 + 1));
+    }
+
+    /** The real function of its Fourier coefficients. */
+    double[] function(Spectrum spectrum) {
+        double[][] data = {Arrays.copyOf(spectrum.real(), size), Arrays.copyOf(spectrum.imaginary(), size)};
+        for (int k = 1; k < (size + 1) / 2; k++) {
+            data[0][size - k] = data[0][k];
+            data[1][size - k] = -data[1][k];
+        }
+        transform(data, TransformType.INVERSE);
+        return data[0];
+    }
+
+    private void transform(double[][] data, TransformType type) {
+        if (Integer.bitCount(size) == 1) {
+            FastFourierTransformer.transformInPlace(data, DftNormalization.STANDARD, type);
+        } else {
+            transformDirectly(data, type == TransformType.FORWARD ? -1 : 1);
+        }
+    }
+
+    private void transformDirectly(double[][] data, int sign) {
+        double[] real = data[0].clone();
+        double[] imaginary = data[1].clone();
+        double scale = sign > 0 ? 1.0 / size : 1;
+        for (int k = 0; k < size; k++) {
+            double sumReal = 0;
+            double sumImaginary = 0;
+            for (int i = 0; i < size; i++) {
+                double angle = 360.0 * ((long) i * k % size) / size;
+                double cosine = Degrees.cos(angle);
+                double sine = sign * Degrees.sin(angle);
+                sumReal += real[i] * cosine - imaginary[i] * sine;
+                sumImaginary += real[i] * sine + imaginary[i] * cosine;
+            }
+            data[0][k] = sumReal * scale;
+            data[1][k] = sumImaginary * scale;
+        }
+    }
+
+    /** Fourier coefficients 0 to size/2 of a real function. */
+    static final class Spectrum {
+
+        private final double[] real;
+        private final double[] imaginary;
+
+        Spectrum(double[] real, double[] imaginary) {
+            this.real = real;
+            this.imaginary = imaginary;
+        }
+
+        double[] real() {
+            return real;
+        }
+
+        double[] imaginary() {
+            return imaginary;
+        }
+
+        /** The function convolved with a transition. */
+        Spectrum through(Spectrum transition) {
+            return times(transition.real, transition.imaginary, 1);
+        }
+
+        /** The function convolved with a transition run backwards. */
+        Spectrum back(Spectrum transition) {
+            return times(transition.real, transition.imaginary, -1);
+        }
+
+        private Spectrum times(double[] otherReal, double[] otherImaginary, int sign) {
+            double[] productReal = new double[real.length];
+            double[] productImaginary = new double[real.length];
+            for (int k = 0; k < real.length; k++) {
+                double turned = sign * otherImaginary[k];
+                productReal[k] = real[k] * otherReal[k] - imaginary[k] * turned;
+                productImaginary[k] = real[k] * turned + imaginary[k] * otherReal[k];
+            }
+            return new Spectrum(productReal, productImaginary);
+        }
+    }
+}

@@ -1,0 +1,138 @@
+package io.github.kernlot.orientation.line;
+
+import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
+import java.util.List;
+
+/**
+ * Exact inference on a chain of angles: each angle is the one before plus a random turn, and each is observed with a likelihood of
+ * any shape. Messages run down and up the chain on a grid; a transition is a convolution, and so a product of Fourier
+ * coefficients. The first angle is uniform before anything is observed.
+ */
+final class CircularChain {
+
+    /** Rounding can leave a positive function negative by as little, and observations that exclude each other no mass at all. */
+    private static final double LEAST = 1e-150;
+
+    private final CircleGrid grid;
+    private final List<double[]> likelihoods;
+    private final List<Spectrum> transitions;
+    /** What an angle's own observation and all above it say, and the same from below. */
+    private final Spectrum[] fromAbove;
+
+    private final Spectrum[] fromBelow;
+
+    private final double logEvidence;
+
+    /**
+     * Runs both passes, in time and memory linear in the length of the chain.
+     *
+     * @param grid the grid
+     * @param likelihoods of each angle, as a function of the angle
+     * @param transitions one less: the coefficients of the probability of each turn of the grid, which sum to 1
+     */
+    CircularChain(CircleGrid grid, List<double[]> likelihoods, List<Spectrum> transitions) {
+        this.grid = grid;
+        this.likelihoods = likelihoods;
+        this.transitions = transitions;
+        int length = likelihoods.size();
+        fromAbove = new Spectrum[length];
+        fromBelow = new Spectrum[length];
+        double log = 0;
+        for (int i = 0; i < length; i++) {
+            double[] message = times(above(i), likelihoods.get(i));
+            log += Math.log(normalise(message));
+            fromAbove[i] = grid.spectrum(message);
+        }
+        for (int i = length - 1; i >= 0; i--) {
+            double[] message = times(below(i), likelihoods.get(i));
+            normalise(message);
+            fromBelow[i] = grid.spectrum(message);
+        }
+        logEvidence = log;
+    }
+
+    /** The logarithm of the density of all observations. */
+    double logEvidence() {
+        return logEvidence;
+    }
+
+    /** The density of an angle by all observations but its own. */
+    double[] withoutOwn(int index) {
+        double[] density = times(above(index), below(index));
+        normalise(density);
+        return density;
+    }
+
+    /** The density of an angle by all observations. */
+    double[] marginal(int index) {
+        double[] density = times(times(above(index), below(index)), likelihoods.get(index));
+        normalise(density);
+        return density;
+    }
+
+    private double[] above(int index) {
+        return index == 0 ? grid.uniform() : grid.function(fromAbove[index - 1].through(transitions.get(index - 1)));
+    }
+
+    private double[] below(int index) {
+        return index == likelihoods.size() - 1
+                ? grid.uniform()
+                : grid.function(fromBelow[index + 1].back(transitions.get(index)));
+    }
+
+    /**
+     * The density of an angle between two of the chain, or beyond an end, by all observations.
+     *
+     * @param index how many angles of the chain lie above it
+     * @param since the transition from the angle above; not used where there is none
+     * @param until the transition to the angle below; not used where there is none
+     */
+    double[] between(int index, Spectrum since, Spectrum until) {
+        double[] density = index == 0 ? grid.uniform() : grid.function(fromAbove[index - 1].through(since));
+        if (index < likelihoods.size()) {
+            density = times(density, grid.function(fromBelow[index].back(until)));
+        }
+        normalise(density);
+        return density;
+    }
+
+    /**
+     * How probable all observations make it that a transition between two angles was uniform, where it is uniform with a prior
+     * probability and a given one else.
+     *
+     * @param index how many angles of the chain lie above it, at least 1 and less than all
+     * @param since the transition from the angle above to the doubtful one
+     * @param doubtful the transition if it was not uniform
+     * @param until the transition from the doubtful one to the angle below
+     * @param prior the prior probability of the uniform one
+     */
+    double probabilityUniform(int index, Spectrum since, Spectrum doubtful, Spectrum until, double prior) {
+        Spectrum down = fromAbove[index - 1].through(since).through(doubtful).through(until);
+        Spectrum up = fromBelow[index];
+        double sum = 0;
+        for (int k = 1; k < down.real().length; k++) {
+            double twice = 2 * k == grid.size() ? 1 : 2;
+            sum += twice * (down.real()[k] * up.real()[k] + down.imaginary()[k] * up.imaginary()[k]);
+        }
+        double uniform = down.real()[0] * up.real()[0];
+        double other = Math.max(0, uniform + sum);
+        return prior * uniform / (prior * uniform + (1 - prior) * other);
+    }
+
+    private static double[] times(double[] one, double[] other) {
+        double[] product = new double[one.length];
+        for (int i = 0; i < product.length; i++) {
+            product[i] = Math.max(one[i], LEAST) * Math.max(other[i], LEAST);
+        }
+        return product;
+    }
+
+    /** Makes the integral 1 and returns what it was. */
+    private double normalise(double[] function) {
+        double mass = grid.mass(function);
+        for (int i = 0; i < function.length; i++) {
+            function[i] /= mass;
+        }
+        return mass;
+    }
+}

@@ -1,0 +1,125 @@
+package io.github.kernlot.orientation.line;
+
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/** A density on the circle, widened by an error that is added to the angle, and the numbers that describe it. */
+final class CircularPosterior {
+
+    /** Below this length of the mean vector a density says nothing of a mean. */
+    private static final double NO_MEAN = 1e-3;
+
+    private static final double LEAST_WEIGHT = 1e-3;
+
+    private final CircleGrid grid;
+    private final Spectrum spectrum;
+
+    CircularPosterior(CircleGrid grid, double[] density, double widening) {
+        this.grid = grid;
+        Spectrum narrow = grid.spectrum(density);
+        double rate = Math.pow(Math.toRadians(widening), 2) / 2;
+        double[] real = new double[narrow.real().length];
+        double[] imaginary = new double[real.length];
+        for (int k = 0; k < real.length; k++) {
+            double factor = Math.exp(-rate * k * k) / narrow.real()[0];
+            real[k] = narrow.real()[k] * factor;
+            imaginary[k] = narrow.imaginary()[k] * factor;
+        }
+        spectrum = new Spectrum(real, imaginary);
+    }
+
+    private double length() {
+        return Math.min(1, Math.hypot(spectrum.real()[1], spectrum.imaginary()[1]));
+    }
+
+    boolean hasMean() {
+        return length() > NO_MEAN;
+    }
+
+    /** The direction of the mean vector, degrees in [0, 360). */
+    double mean() {
+        // the coefficients are the means of exp(-i k angle)
+        return Degrees.azimuth(-spectrum.imaginary()[1], spectrum.real()[1]);
+    }
+
+    /** sqrt(-2 ln R) in degrees. */
+    double sigma() {
+        return Math.toDegrees(Math.sqrt(-2 * Math.log(length()))) + 0.0;
+    }
+
+    /** The smallest radius about the mean that holds a probability, degrees in [0, 180]. */
+    double radius(double probability) {
+        if (within(180) <= probability) {
+            return 180;
+        }
+        return new BrentSolver(1e-9).solve(200, radius -> within(radius) - probability, 0, 180);
+    }
+
+    /** The probability within a radius about the mean: the integral of the Fourier series. */
+    private double within(double radius) {
+        double mean = mean();
+        double sum = radius / 180;
+        int last = spectrum.real().length - 1;
+        for (int k = 1; k <= last; k++) {
+            double towards =
+                    spectrum.real()[k] * Degrees.cos(k * mean) - spectrum.imaginary()[k] * Degrees.sin(k * mean);
+            double twice = 2 * k == grid.size() ? 1 : 2;
+            sum += twice * towards * Degrees.sin(k * radius) / (k * Math.PI);
+        }
+        return sum;
+    }
+
+    /** The density per degree at the angles of the grid, never negative. */
+    double[] density() {
+        double[] density = grid.function(spectrum);
+        for (int i = 0; i < density.length; i++) {
+            density[i] = Math.max(0, density[i]) * grid.size() / 360;
+        }
+        return density;
+    }
+
+    /** The peaks of the density, the weightiest first; each has the probability between the valleys on either side. */
+    List<LineMode> modes() {
+        double[] density = density();
+        int size = density.length;
+        int start = 0;
+        for (int i = 0; i < size; i++) {
+            start = density[i] < density[start] ? i : start;
+        }
+        List<LineMode> modes = new ArrayList<>();
+        double weight = 0;
+        int peak = start;
+        for (int i = 0; i < size; i++) {
+            int here = (start + i) % size;
+            int next = (here + 1) % size;
+            int previous = (here + size - 1) % size;
+            boolean valley = density[here] <= density[previous] && density[here] < density[next];
+            if (valley && weight > 0) {
+                add(modes, density, peak, weight);
+                weight = 0;
+                peak = here;
+            }
+            weight += density[here] * grid.step();
+            peak = density[here] > density[peak] ? here : peak;
+        }
+        add(modes, density, peak, weight);
+        modes.sort(Comparator.comparingDouble(LineMode::weight).reversed());
+        return modes;
+    }
+
+    private void add(List<LineMode> modes, double[] density, int peak, double weight) {
+        if (weight >= LEAST_WEIGHT) {
+            int size = density.length;
+            double left = Math.log(Math.max(density[(peak + size - 1) % size], Double.MIN_NORMAL));
+            double top = Math.log(Math.max(density[peak], Double.MIN_NORMAL));
+            double right = Math.log(Math.max(density[(peak + 1) % size], Double.MIN_NORMAL));
+            double bend = left - 2 * top + right;
+            double shift = bend < 0 ? (left - right) / (2 * bend) : 0;
+            modes.add(new LineMode(Degrees.wrap360(grid.angle(peak) + shift * grid.step()), weight));
+        }
+    }
+}
