@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.line;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import java.util.Arrays;
+import java.util.function.DoubleBinaryOperator;
 import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
@@ -18,6 +19,9 @@ record CircleGrid(int size) {
 
     /** The angles that a standard deviation needs: one in 0.6 of it. */
     private static final double STEP_IN_SIGMAS = 0.6;
+
+    /** A wrapped Gaussian wider than this, degrees, is uniform to more digits than a double has. */
+    private static final double UNIFORM_SIGMA = 600;
 
     /** The grid that resolves densities whose standard deviation, in degrees, is not below sigma. */
     static CircleGrid resolving(double sigma) {
@@ -38,27 +42,40 @@ record CircleGrid(int size) {
 
     /** The density of total ignorance. */
     double[] uniform() {
-        double[] density = new double[size];
-        Arrays.fill(density, 1 / 360.0);
-        return density;
+        return constant(1 / 360.0);
     }
 
-    /** The wrapped Gaussian density about an angle, degrees; uniform for a very large sigma. */
+    private double[] constant(double value) {
+        double[] function = new double[size];
+        Arrays.fill(function, value);
+        return function;
+    }
+
+    /** The wrapped Gaussian density about an angle, degrees. */
     double[] gaussian(double mean, double sigma) {
-        double[] density = new double[size];
-        if (sigma > 250) {
-            return uniform();
+        return wrapped(mean, sigma, (away, density) -> density);
+    }
+
+    /** The derivative of the wrapped Gaussian density by its mean. */
+    double[] gaussianSlope(double mean, double sigma) {
+        return wrapped(mean, sigma, (away, density) -> density * away / (sigma * sigma));
+    }
+
+    private double[] wrapped(double mean, double sigma, DoubleBinaryOperator term) {
+        if (sigma > UNIFORM_SIGMA) {
+            return constant(term.applyAsDouble(0, 1 / 360.0));
         }
+        double[] sums = new double[size];
         int turns = 1 + (int) Math.ceil(sigma * 8 / 360);
         double scale = 1 / (sigma * Math.sqrt(2 * Math.PI));
         for (int i = 0; i < size; i++) {
-            double away = Degrees.wrap180(angle(i) - mean);
+            double nearest = Degrees.wrap180(angle(i) - mean);
             for (int turn = -turns; turn <= turns; turn++) {
-                double z = (away + 360 * turn) / sigma;
-                density[i] += scale * Math.exp(-z * z / 2);
+                double away = nearest + 360 * turn;
+                sums[i] += term.applyAsDouble(away, scale * Math.exp(-away * away / (2 * sigma * sigma)));
             }
         }
-        return density;
+        return sums;
     }
 
     /** The integral round the circle. */

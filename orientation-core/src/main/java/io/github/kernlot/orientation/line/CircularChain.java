@@ -70,11 +70,13 @@ final class CircularChain {
         return density;
     }
 
-    private double[] above(int index) {
+    /** What all above an angle say of it. */
+    double[] above(int index) {
         return index == 0 ? grid.uniform() : grid.function(fromAbove[index - 1].through(transitions.get(index - 1)));
     }
 
-    private double[] below(int index) {
+    /** What all below an angle say of it. */
+    double[] below(int index) {
         return index == likelihoods.size() - 1
                 ? grid.uniform()
                 : grid.function(fromBelow[index + 1].back(transitions.get(index)));
@@ -88,12 +90,32 @@ final class CircularChain {
      * @param until the transition to the angle below; not used where there is none
      */
     double[] between(int index, Spectrum since, Spectrum until) {
-        double[] density = index == 0 ? grid.uniform() : grid.function(fromAbove[index - 1].through(since));
-        if (index < likelihoods.size()) {
-            density = times(density, grid.function(fromBelow[index].back(until)));
-        }
+        double[] density = times(down(index, since), up(index, until));
         normalise(density);
         return density;
+    }
+
+    /** What the first angles say of a place below them. */
+    double[] down(int index, Spectrum since) {
+        return index == 0 ? grid.uniform() : grid.function(fromAbove[index - 1].through(since));
+    }
+
+    /** What all but the first angles say of a place above them. */
+    double[] up(int index, Spectrum until) {
+        return index == likelihoods.size() ? grid.uniform() : grid.function(fromBelow[index].back(until));
+    }
+
+    double[] likelihood(int index) {
+        return likelihoods.get(index);
+    }
+
+    /** The transition from an angle to the next. */
+    Spectrum transition(int index) {
+        return transitions.get(index);
+    }
+
+    int length() {
+        return likelihoods.size();
     }
 
     /**

@@ -125,6 +125,34 @@ final class LinePiece {
         return new CircularPosterior(grid, density, model.noise().bias());
     }
 
+    /** How far the line at a depth moves with each mark: degrees per degree by which a mark moves where it puts the line. */
+    List<MarkInfluence> influences(double depth) {
+        int index = marksAbove(depth);
+        double[] radians = ChainInfluence.on(
+                grid,
+                chain,
+                index,
+                transition(index > 0 ? depths[index - 1] : depth, depth),
+                transition(depth, index < depths.length ? depths[index] : depth),
+                sightings.stream().map(this::slope).toList());
+        List<MarkInfluence> influences = new ArrayList<>();
+        for (int i = 0; i < radians.length; i++) {
+            influences.add(new MarkInfluence(sightings.get(i).mark(), Math.toDegrees(radians[i])));
+        }
+        return influences;
+    }
+
+    /** The derivative of a mark's likelihood by the angle at which it puts the line, per degree. */
+    private double[] slope(Sighting sighting) {
+        double[] slope = new double[grid.size()];
+        double[] sound = grid.gaussianSlope(sighting.angle(), sighting.sigma());
+        double[] flipped = grid.gaussianSlope(sighting.angle() + 180, sighting.sigma());
+        for (int i = 0; i < slope.length; i++) {
+            slope[i] = model.blunders().sound() * sound[i] + model.blunders().flipped() * flipped[i];
+        }
+        return slope;
+    }
+
     /** What was found of one used mark. */
     MarkPosterior mark(int index) {
         Sighting sighting = sightings.get(index);

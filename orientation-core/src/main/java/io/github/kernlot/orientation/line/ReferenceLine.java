@@ -82,6 +82,18 @@ public final class ReferenceLine {
                 .map(piece -> new LinePosterior(carried, reference(), piece.at(depth)));
     }
 
+    /**
+     * What each mark is worth for the line at a depth.
+     *
+     * @param depth metres along the hole
+     * @return the used marks of the piece of core at that depth, in the order of depth; none where the line is unanchored
+     */
+    public List<MarkInfluence> influences(double depth) {
+        return pieces.get(Breaks.above(breaks, depth))
+                .map(piece -> piece.influences(depth))
+                .orElse(List.of());
+    }
+
     /** The line angle is counted from the low side whether the marks stand for the low or the high side. */
     private WallReference reference() {
         return model.side().equals(WallReference.highSide()) ? WallReference.lowSide() : model.side();
