@@ -44,7 +44,7 @@ class MarkInfluenceTest {
                 assertEquals(
                         Degrees.wrap180(plus - minus) / (2 * step),
                         influences.get(i).weight(),
-                        1e-6);
+                        5e-5);
             }
         }
     }
