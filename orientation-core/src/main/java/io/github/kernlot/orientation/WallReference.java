@@ -82,6 +82,16 @@ public final class WallReference {
     }
 
     /**
+     * The side from which the angle of a line is counted whose marks stand for this side: the low side for marks of the high side,
+     * else this side itself.
+     *
+     * @return the side
+     */
+    public WallReference countedFrom() {
+        return kind == Kind.HIGH_SIDE ? LOW_SIDE : this;
+    }
+
+    /**
      * How sharply this side is defined in a hole: the sine of the angle between the hole and the direction that names the side.
      * A small error across the hole turns the side by the error divided by this number.
      *

@@ -1,10 +1,9 @@
 package io.github.kernlot.orientation.line;
 
-import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -18,6 +17,7 @@ final class LinePiece {
     private final List<Sighting> sightings;
     private final double[] depths;
     private final List<Join> joins;
+    private final double[] joinDepths;
     private final CircularChain chain;
 
     /**
@@ -31,6 +31,7 @@ final class LinePiece {
         this.model = model;
         this.sightings = sightings;
         this.joins = joins;
+        this.joinDepths = joins.stream().mapToDouble(Join::depth).toArray();
         this.depths = sightings.stream().mapToDouble(Sighting::depth).toArray();
         this.grid = CircleGrid.resolving(
                 sightings.stream().mapToDouble(Sighting::sigma).min().orElseThrow());
@@ -58,21 +59,7 @@ final class LinePiece {
 
     /** From one depth to another; a join at the upper depth lies between, one at the lower does not. */
     private Spectrum transition(double from, double to) {
-        return transition(to - from, joins.subList(joinsAbove(from), joinsAbove(to)));
-    }
-
-    private int joinsAbove(double depth) {
-        int low = 0;
-        int high = joins.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (joins.get(middle).depth() < depth) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
+        return transition(to - from, joins.subList(above(joinDepths, from), above(joinDepths, to)));
     }
 
     private Spectrum transition(double length, List<Join> between) {
@@ -99,14 +86,40 @@ final class LinePiece {
         return new Spectrum(real, new double[real.length]);
     }
 
+    /** How many of some increasing depths are less than a depth. */
+    private static int above(double[] depths, double depth) {
+        int low = 0;
+        int high = depths.length;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (depths[middle] < depth) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
     /** How many marks lie above a depth or at it. */
     private int marksAbove(double depth) {
-        int index = Arrays.binarySearch(depths, Math.nextUp(depth));
-        index = index >= 0 ? index : -index - 1;
-        while (index > 0 && depths[index - 1] > depth) {
-            index--;
-        }
-        return index;
+        return above(depths, Math.nextUp(depth));
+    }
+
+    /** A depth among the marks: how many lie above it, and what the line does since the last and until the next. */
+    private record Place(int index, Spectrum since, Spectrum until) {}
+
+    private Place placeOf(double depth) {
+        int index = marksAbove(depth);
+        return new Place(
+                index,
+                transition(index > 0 ? depths[index - 1] : depth, depth),
+                transition(depth, index < depths.length ? depths[index] : depth));
+    }
+
+    private double[] density(double depth) {
+        Place place = placeOf(depth);
+        return chain.between(place.index, place.since, place.until);
     }
 
     double logEvidence() {
@@ -115,10 +128,7 @@ final class LinePiece {
 
     /** The line at a depth by all marks of the piece. */
     CircularPosterior at(double depth) {
-        int index = marksAbove(depth);
-        Spectrum since = transition(index > 0 ? depths[index - 1] : depth, depth);
-        Spectrum until = transition(depth, index < depths.length ? depths[index] : depth);
-        return posterior(chain.between(index, since, until));
+        return posterior(density(depth));
     }
 
     private CircularPosterior posterior(double[] density) {
@@ -127,14 +137,9 @@ final class LinePiece {
 
     /** How far the line at a depth moves with each mark: degrees per degree by which a mark moves where it puts the line. */
     List<MarkInfluence> influences(double depth) {
-        int index = marksAbove(depth);
-        double[] radians = ChainInfluence.on(
-                grid,
-                chain,
-                index,
-                transition(index > 0 ? depths[index - 1] : depth, depth),
-                transition(depth, index < depths.length ? depths[index] : depth),
-                sightings.stream().map(this::slope).toList());
+        Place place = placeOf(depth);
+        List<double[]> slopes = sightings.stream().map(this::slope).toList();
+        double[] radians = ChainInfluence.on(grid, chain, place.index, place.since, place.until, slopes);
         List<MarkInfluence> influences = new ArrayList<>();
         for (int i = 0; i < radians.length; i++) {
             influences.add(new MarkInfluence(sightings.get(i).mark(), Math.toDegrees(radians[i])));
@@ -165,10 +170,8 @@ final class LinePiece {
         return new MarkPosterior(
                 sighting.mark(),
                 sighting.sigma(),
-                predicted(sighting, others),
-                sound / all,
-                flipped / all,
-                wrong / all);
+                sightings.size() > 1 ? predicted(sighting, others) : OptionalDouble.empty(),
+                Optional.of(new MarkChances(sound / all, flipped / all, wrong / all)));
     }
 
     private double overlap(double[] density, double[] likelihood) {
@@ -181,18 +184,12 @@ final class LinePiece {
 
     /** What a mark that was left out should have read. */
     OptionalDouble predicted(Sighting leftOut) {
-        int index = marksAbove(leftOut.depth());
-        double depth = leftOut.depth();
-        Spectrum since = transition(index > 0 ? depths[index - 1] : depth, depth);
-        Spectrum until = transition(depth, index < depths.length ? depths[index] : depth);
-        return predicted(leftOut, chain.between(index, since, until));
+        return predicted(leftOut, density(leftOut.depth()));
     }
 
     private OptionalDouble predicted(Sighting sighting, double[] others) {
         CircularPosterior posterior = posterior(others);
-        return posterior.hasMean()
-                ? OptionalDouble.of(Degrees.wrap360(sighting.mark().offset() + sighting.angle() - posterior.mean()))
-                : OptionalDouble.empty();
+        return posterior.hasMean() ? sighting.offsetFor(posterior.mean()) : OptionalDouble.empty();
     }
 
     /** The probability that a doubtful join slipped. */
@@ -202,13 +199,17 @@ final class LinePiece {
         if (index == 0 || index == depths.length) {
             return prior;
         }
-        int place = joins.indexOf(join);
+        int place = above(joinDepths, join.depth());
+        while (!joins.get(place).equals(join)) {
+            place++;
+        }
         double doubtful = model.drift().doubtful();
         return chain.probabilityUniform(
                 index,
-                transition(join.depth() - depths[index - 1], joins.subList(joinsAbove(depths[index - 1]), place)),
+                transition(
+                        join.depth() - depths[index - 1], joins.subList(above(joinDepths, depths[index - 1]), place)),
                 gaussian(doubtful * doubtful, 1),
-                transition(depths[index] - join.depth(), joins.subList(place + 1, joinsAbove(depths[index]))),
+                transition(depths[index] - join.depth(), joins.subList(place + 1, above(joinDepths, depths[index]))),
                 prior);
     }
 }

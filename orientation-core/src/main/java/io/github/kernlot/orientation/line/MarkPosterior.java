@@ -2,20 +2,20 @@ package io.github.kernlot.orientation.line;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * What was found of one mark.
  *
  * @param mark the mark
- * @param sigma the standard deviation that it was given, degrees, without the bias of the hole
+ * @param sigma the standard deviation that it was given, degrees, without the bias of the hole; infinite for a mark that was left
+ *     out where its side does not exist
  * @param predicted the offset that all the other marks lead one to expect, degrees in [0, 360); empty where they say nothing
- * @param sound the probability that it marks the side it stands for; NaN for a mark that was left out
- * @param flipped the probability that it marks the opposite side; NaN for a mark that was left out
- * @param wrong the probability that it says nothing of the side; NaN for a mark that was left out
+ * @param chances how probable it is that the mark is sound, flipped or wrong; empty for a mark that was left out
  */
 public record MarkPosterior(
-        OrientationMark mark, double sigma, OptionalDouble predicted, double sound, double flipped, double wrong) {
+        OrientationMark mark, double sigma, OptionalDouble predicted, Optional<MarkChances> chances) {
 
     /** What a mark most probably is. */
     public enum Verdict {
@@ -35,13 +35,7 @@ public record MarkPosterior(
      * @return the verdict with the greatest probability
      */
     public Verdict verdict() {
-        if (mark.leftOut().isPresent()) {
-            return Verdict.LEFT_OUT;
-        }
-        if (sound >= flipped && sound >= wrong) {
-            return Verdict.SOUND;
-        }
-        return flipped >= wrong ? Verdict.FLIPPED : Verdict.WRONG;
+        return chances.map(MarkChances::verdict).orElse(Verdict.LEFT_OUT);
     }
 
     /**
@@ -58,10 +52,12 @@ public record MarkPosterior(
     /** The mark with its verdict: {@code mark at 27.30 m, offset 338.0: sound (98 %)}. */
     @Override
     public String toString() {
-        String word = verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        double most = Math.max(sound, Math.max(flipped, wrong));
-        return mark.leftOut().isPresent()
-                ? mark.toString()
-                : mark + ": " + word + " (" + Math.round(100 * most) + " %)";
+        return mark
+                + chances.map(known -> String.format(
+                                Locale.ROOT,
+                                ": %s (%.0f %%)",
+                                verdict().name().toLowerCase(Locale.ROOT),
+                                100 * known.greatest()))
+                        .orElse("");
     }
 }

@@ -1,7 +1,7 @@
 package io.github.kernlot.orientation.line;
 
+import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.HolePath;
-import io.github.kernlot.orientation.WallReference;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -13,47 +13,52 @@ public final class ReferenceLine {
 
     private final LineModel model;
     private final HolePath path;
-    private final double[] breaks;
-    private final List<Optional<LinePiece>> pieces;
+    private final Breaks breaks;
+    private final List<Optional<LinePiece>> pieces = new ArrayList<>();
     private final List<MarkPosterior> marks;
     private final List<JoinPosterior> joins;
 
     ReferenceLine(LineModel model, HolePath path, List<OrientationMark> marks, List<Join> joins) {
         this.model = model;
         this.path = path;
+        this.breaks = new Breaks(joins);
         List<Join> sorted =
                 joins.stream().sorted(Comparator.comparingDouble(Join::depth)).toList();
-        breaks = Breaks.of(sorted);
         List<Sighting> sightings = Sighting.all(marks, path, model.side(), model.noise());
-        pieces = new ArrayList<>();
-        for (int piece = 0; piece <= breaks.length; piece++) {
-            int wanted = piece;
-            List<Sighting> used = sightings.stream()
-                    .filter(sighting -> sighting.isUsed() && Breaks.above(breaks, sighting.depth()) == wanted)
-                    .toList();
-            List<Join> inside = sorted.stream()
-                    .filter(join -> join.fit() != JoinFit.BROKEN && Breaks.above(breaks, join.depth()) == wanted)
-                    .toList();
-            pieces.add(used.isEmpty() ? Optional.empty() : Optional.of(new LinePiece(model, used, inside)));
+        List<List<Sighting>> used =
+                breaks.divide(sightings.stream().filter(Sighting::isUsed).toList(), Sighting::depth);
+        List<List<Join>> whole = breaks.divide(
+                sorted.stream().filter(join -> join.fit() != JoinFit.BROKEN).toList(), Join::depth);
+        for (int i = 0; i < used.size(); i++) {
+            pieces.add(
+                    used.get(i).isEmpty()
+                            ? Optional.empty()
+                            : Optional.of(new LinePiece(model, used.get(i), whole.get(i))));
         }
         this.marks = judged(sightings);
         this.joins = sorted.stream().map(this::judged).toList();
+    }
+
+    private Optional<LinePiece> pieceAt(double depth) {
+        return pieces.get(breaks.above(depth));
     }
 
     private List<MarkPosterior> judged(List<Sighting> sightings) {
         List<MarkPosterior> judged = new ArrayList<>();
         int[] next = new int[pieces.size()];
         for (Sighting sighting : sightings) {
-            int number = Breaks.above(breaks, sighting.depth());
-            Optional<LinePiece> piece = pieces.get(number);
-            judged.add(sighting.isUsed() ? piece.orElseThrow().mark(next[number]++) : leftOut(sighting, piece));
+            int number = breaks.above(sighting.depth());
+            judged.add(
+                    sighting.isUsed()
+                            ? pieces.get(number).orElseThrow().mark(next[number]++)
+                            : leftOut(sighting, pieces.get(number)));
         }
         return List.copyOf(judged);
     }
 
     private static MarkPosterior leftOut(Sighting sighting, Optional<LinePiece> piece) {
         OptionalDouble predicted = piece.map(known -> known.predicted(sighting)).orElse(OptionalDouble.empty());
-        return new MarkPosterior(sighting.mark(), sighting.sigma(), predicted, Double.NaN, Double.NaN, Double.NaN);
+        return new MarkPosterior(sighting.mark(), sighting.sigma(), predicted, Optional.empty());
     }
 
     private JoinPosterior judged(Join join) {
@@ -63,7 +68,7 @@ public final class ReferenceLine {
                     case LOCKED -> 0;
                     case BROKEN -> 1;
                     case DOUBTFUL ->
-                        pieces.get(Breaks.above(breaks, join.depth()))
+                        pieceAt(join.depth())
                                 .map(piece -> piece.slip(join))
                                 .orElse(model.drift().slip());
                 });
@@ -77,9 +82,9 @@ public final class ReferenceLine {
      * @throws IllegalArgumentException if the path does not reach that depth
      */
     public Optional<LinePosterior> at(double depth) {
-        var carried = path.carriedFrameAt(depth);
-        return pieces.get(Breaks.above(breaks, depth))
-                .map(piece -> new LinePosterior(carried, reference(), piece.at(depth)));
+        CoreFrame carried = path.carriedFrameAt(depth);
+        return pieceAt(depth)
+                .map(piece -> new LinePosterior(carried, model.side().countedFrom(), piece.at(depth)));
     }
 
     /**
@@ -89,14 +94,16 @@ public final class ReferenceLine {
      * @return the used marks of the piece of core at that depth, in the order of depth; none where the line is unanchored
      */
     public List<MarkInfluence> influences(double depth) {
-        return pieces.get(Breaks.above(breaks, depth))
-                .map(piece -> piece.influences(depth))
-                .orElse(List.of());
+        return pieceAt(depth).map(piece -> piece.influences(depth)).orElse(List.of());
     }
 
-    /** The line angle is counted from the low side whether the marks stand for the low or the high side. */
-    private WallReference reference() {
-        return model.side().equals(WallReference.highSide()) ? WallReference.lowSide() : model.side();
+    /**
+     * What is assumed of the marks and of the line between them.
+     *
+     * @return the model
+     */
+    public LineModel model() {
+        return model;
     }
 
     /**
@@ -118,7 +125,8 @@ public final class ReferenceLine {
     }
 
     /**
-     * The evidence: the logarithm of the probability density of all used marks under the model, per degree each.
+     * The evidence: the logarithm of the probability density of all used marks under the model, per degree each, without the bias
+     * that they share.
      *
      * @return the natural logarithm; 0 without a mark
      */

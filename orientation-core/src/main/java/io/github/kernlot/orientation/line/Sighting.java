@@ -4,32 +4,45 @@ import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.orientation.internal.Degrees;
 import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A mark seen in the hole.
  *
  * @param mark the mark
- * @param angle where this mark puts the drawn line in the carried frame, degrees
- * @param sigma the mark's standard deviation without the bias of the hole, degrees
+ * @param angle where this mark puts the drawn line in the carried frame, degrees; 0 where its side does not exist
+ * @param sigma the mark's standard deviation without the bias of the hole, degrees; infinite where its side does not exist
  */
 record Sighting(OrientationMark mark, double angle, double sigma) {
 
-    static Sighting of(OrientationMark mark, HolePath path, WallReference side, MarkNoise noise) {
-        // the mark stands for the side, so the drawn line lies -offset from that side
-        HoleDirection direction = path.directionAt(mark.depth());
-        CoreFrame asMarked = CoreFrame.at(direction, side, -mark.offset());
-        double sigma = mark.sigma().orElseGet(() -> noise.sigma(direction, side, mark.diameter()));
-        return new Sighting(mark, asMarked.turnFrom(path.carriedFrameAt(mark.depth())), sigma);
-    }
-
-    /** All marks of a hole, in the order of depth. */
+    /**
+     * All marks of a hole in the order of depth.
+     *
+     * @throws IllegalArgumentException if the path does not reach a mark, or the side of a mark that is used does not exist there
+     */
     static List<Sighting> all(List<OrientationMark> marks, HolePath path, WallReference side, MarkNoise noise) {
         return marks.stream()
                 .map(mark -> of(mark, path, side, noise))
                 .sorted(Comparator.comparingDouble(Sighting::depth).thenComparingDouble(Sighting::angle))
                 .toList();
+    }
+
+    private static Sighting of(OrientationMark mark, HolePath path, WallReference side, MarkNoise noise) {
+        HoleDirection direction = path.directionAt(mark.depth());
+        if (!side.existsIn(direction)) {
+            if (mark.leftOut().isPresent()) {
+                return new Sighting(mark, 0, Double.POSITIVE_INFINITY);
+            }
+            throw new IllegalArgumentException(mark + ": there is no " + side + " in a hole of " + direction
+                    + "; use a mark of another side (WallReference.north() in a vertical hole) or leave it out");
+        }
+        // the mark stands for the side, so the drawn line lies -offset from that side
+        CoreFrame asMarked = CoreFrame.at(direction, side, -mark.offset());
+        double sigma = mark.sigma().orElseGet(() -> noise.sigma(direction, side, mark.diameter()));
+        return new Sighting(mark, asMarked.turnFrom(path.carriedFrameAt(mark.depth())), sigma);
     }
 
     double depth() {
@@ -38,5 +51,12 @@ record Sighting(OrientationMark mark, double angle, double sigma) {
 
     boolean isUsed() {
         return mark.leftOut().isEmpty();
+    }
+
+    /** The offset at which the mark would put the line at an angle of the carried frame; none where its side does not exist. */
+    OptionalDouble offsetFor(double lineAngle) {
+        return Double.isInfinite(sigma)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Degrees.wrap360(mark.offset() + angle - lineAngle));
     }
 }
