@@ -24,8 +24,11 @@ is_stale() {
 
 if is_stale; then
     echo "building orientation-core and survey-trace (the first time takes a minute)" >&2
-    mvn -q -f "$root/pom.xml" -pl survey-trace -am package \
-        -DskipTests -Dspotless.check.skip -Djacoco.skip -Dmaven.javadoc.skip -Dmaven.source.skip -Denforcer.skip >&2
+    if ! told=$(mvn -q -B -f "$root/pom.xml" -pl survey-trace -am package -DskipTests -Dspotless.check.skip \
+        -Djacoco.skip -Dmaven.javadoc.skip -Dmaven.source.skip -Denforcer.skip 2>&1); then
+        echo "$told" >&2
+        exit 1
+    fi
     # a jar whose content did not change keeps its old time
     touch "$(jar_of "$core" orientation-core)" "$(jar_of "$trace" survey-trace)"
 fi

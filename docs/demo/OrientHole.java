@@ -5,6 +5,8 @@ import io.github.kernlot.survey.table.Job;
 import io.github.kernlot.survey.table.ResultTables;
 import io.github.kernlot.survey.table.TableException;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -16,22 +18,24 @@ public final class OrientHole {
     private OrientHole() {}
 
     public static void main(String[] arguments) {
-        Path data = Path.of("data");
-        Path out = Path.of("out");
-        for (int i = 0; i < arguments.length; i += 2) {
-            String value = i + 1 < arguments.length ? arguments[i + 1] : "";
-            switch (arguments[i] + (value.isEmpty() ? " (without a value)" : "")) {
-                case "--data", "--default-data" -> data = Path.of(value);
-                case "--out", "--default-out" -> out = Path.of(value);
-                default -> refuse("usage: run.sh [--data DIR] [--out DIR]; found " + arguments[i]);
-            }
-        }
         try {
+            Path data = Path.of("data");
+            Path out = Path.of("out");
+            for (int i = 0; i < arguments.length; i += 2) {
+                String value = i + 1 < arguments.length ? arguments[i + 1] : "";
+                switch (arguments[i] + (value.isEmpty() ? " (without a value)" : "")) {
+                    case "--data", "--default-data" -> data = Path.of(value);
+                    case "--out", "--default-out" -> out = Path.of(value);
+                    default -> refuse("usage: run.sh [--data DIR] [--out DIR]; found " + arguments[i]);
+                }
+            }
             orient(data, out);
         } catch (TableException refused) {
             refuse(refused.getMessage());
+        } catch (InvalidPathException unnameable) {
+            refuse(unnameable.getInput() + ": not a path in this locale, expected LC_ALL to name a UTF-8 locale");
         } catch (IOException failed) {
-            refuse("cannot write to " + out + ": " + failed.getMessage());
+            refuse("cannot write: " + failed.getMessage());
         }
     }
 
@@ -41,6 +45,13 @@ public final class OrientHole {
         List<OrientedHole> holes = job.orient();
         holes.forEach(System.out::println);
         ResultTables.of(job, holes).write(out);
+        if (holes.isEmpty()) {
+            Files.deleteIfExists(out.resolve("index.html"));
+            refuse("no hole is left to be oriented; " + out.resolve("findings.csv") + " tells why each was set aside");
+        }
+        if (!job.setAside().isEmpty()) {
+            System.out.println(job.setAside().size() + " rows set aside, listed in " + out.resolve("set-aside.csv"));
+        }
         Map<String, List<Finding>> told =
                 holes.stream().map(hole -> hole.log().id()).collect(Collectors.toMap(id -> id, job::findings));
         ReportPage.of(holes).withFindings(told).write(out);

@@ -29,6 +29,10 @@ class DemoIT {
     private record Outcome(int status, String output, String errors) {}
 
     private Outcome run(String... arguments) throws IOException, InterruptedException {
+        return run(Map.of(), arguments);
+    }
+
+    private Outcome run(Map<String, String> environment, String... arguments) throws IOException, InterruptedException {
         List<String> command =
                 new ArrayList<>(List.of("bash", DEMO.resolve("run.sh").toString()));
         command.addAll(List.of(arguments));
@@ -37,6 +41,7 @@ class DemoIT {
         ProcessBuilder builder = new ProcessBuilder(command);
         builder.directory(folder.toFile());
         builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        builder.environment().putAll(environment);
         builder.redirectOutput(output.toFile());
         builder.redirectError(errors.toFile());
         int status = builder.start().waitFor();
@@ -112,6 +117,28 @@ class DemoIT {
         assertTrue(outcome.errors().contains("surveys.csv"), outcome.errors());
         assertFalse(outcome.errors().contains("\tat "), outcome.errors());
         assertFalse(Files.exists(folder.resolve("none")));
+    }
+
+    @Test
+    void aJobOfWhichNoHoleIsLeftIsToldInOneLine() throws Exception {
+        Path bad = Files.createDirectories(folder.resolve("nothing left"));
+        Files.writeString(bad.resolve("job.properties"), "input.bad_rows = set-aside\n");
+        Files.writeString(bad.resolve("holes.csv"), "hole_id,easting_m,northing_m,elevation_m\nA,1,2,3\n");
+        Files.writeString(bad.resolve("surveys.csv"), "hole_id,depth_m,azimuth_deg,dip_deg\nA,0,90,-95\n");
+        Files.writeString(bad.resolve("marks.csv"), "hole_id,depth_m,offset_deg\n");
+        Files.writeString(bad.resolve("structures.csv"), "hole_id,depth_m,kind,alpha_deg,beta_deg\n");
+        Outcome outcome = run("--data", "nothing left", "--out", "told");
+        assertEquals(2, outcome.status());
+        assertEquals(1, outcome.errors().lines().count(), outcome.errors());
+        assertTrue(Files.readString(folder.resolve("told/findings.csv")).contains("-95"));
+        assertFalse(Files.exists(folder.resolve("told/index.html")));
+    }
+
+    @Test
+    void aPathThatTheLocaleCannotNameIsRefusedInOneLine() throws Exception {
+        Outcome outcome = run(Map.of("LC_ALL", "C"), "--data", "t\u00E4bles");
+        assertEquals(2, outcome.status());
+        assertEquals(1, outcome.errors().lines().count(), outcome.errors());
     }
 
     @Test
