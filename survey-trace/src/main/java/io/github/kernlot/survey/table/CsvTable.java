@@ -52,11 +52,18 @@ final class CsvTable {
         lines.removeIf(line -> line.isBlank() && line.fields().size() == 1);
         if (lines.isEmpty()) {
             if (broken.isEmpty()) {
-                faults.add(new Fault(form.file(), 1, form.required().get(0), "", "the file is empty, " + header(form)));
+                faults.add(new Fault(
+                        form.file(),
+                        1,
+                        form.required().get(0),
+                        "",
+                        "the file is empty, " + TableHeader.expected(form)));
             }
             return Optional.empty();
         }
-        Optional<CsvTable> table = ofHeader(lines.get(0), form, faults);
+        Optional<CsvTable> table = TableHeader.read(
+                        form, lines.get(0).number(), lines.get(0).fields(), faults)
+                .map(columns -> new CsvTable(form, columns));
         table.ifPresent(found -> {
             lines.subList(1, lines.size()).forEach(found::add);
             found.tellBlankRows(lines, notices);
@@ -64,48 +71,6 @@ final class CsvTable {
         });
         // a table that ends early would seem to lack rows
         return broken.isPresent() ? Optional.empty() : table;
-    }
-
-    private static String header(TableForm form) {
-        return "expected a header with " + String.join(", ", form.required());
-    }
-
-    private static Optional<CsvTable> ofHeader(Records.Line line, TableForm form, FaultList faults) {
-        List<String> columns = line.fields().stream().map(String::strip).toList();
-        List<Fault> wrong = new ArrayList<>();
-        if (columns.size() == 1 && columns.get(0).matches("(?s).*[;\t|].*")) {
-            wrong.add(
-                    new Fault(form.file(), line.number(), columns.get(0), "", "expected columns separated by commas"));
-        } else {
-            Set<String> seen = new HashSet<>();
-            for (String column : columns) {
-                if (!seen.add(column) && !column.isEmpty()) {
-                    wrong.add(
-                            new Fault(form.file(), line.number(), column, "", "the column stands twice in the header"));
-                } else if (column.chars().anyMatch(Character::isISOControl)) {
-                    wrong.add(new Fault(
-                            form.file(), line.number(), column, "", "expected a name without control characters"));
-                } else if (TextFile.hasStrayByte(column)) {
-                    wrong.add(new Fault(form.file(), line.number(), column, "", "the name is not UTF-8 text"));
-                }
-            }
-            for (String column : form.required()) {
-                if (!seen.contains(column)) {
-                    wrong.add(new Fault(
-                            form.file(), line.number(), column, "", "the column is missing, " + header(form)));
-                }
-            }
-            if (!form.oneOf().isEmpty() && form.oneOf().stream().noneMatch(seen::contains)) {
-                wrong.add(new Fault(
-                        form.file(),
-                        line.number(),
-                        form.oneOf().get(0),
-                        "",
-                        "the column is missing, expected one of " + String.join(", ", form.oneOf())));
-            }
-        }
-        wrong.forEach(faults::add);
-        return wrong.isEmpty() ? Optional.of(new CsvTable(form, columns)) : Optional.empty();
     }
 
     private void tellBlankRows(List<Records.Line> lines, List<String> notices) {
@@ -125,16 +90,20 @@ final class CsvTable {
         Row row = new Row(this, line.number(), line.fields());
         rows.add(row);
         if (!row.isReadable()) {
-            boolean tooFew = line.fields().size() < columns.size();
-            String column = tooFew ? columns.get(line.fields().size()) : columns.get(columns.size() - 1);
+            int count = line.fields().size();
             row.fault(
-                    column,
-                    "the row has " + line.fields().size() + " fields, expected " + columns.size() + " as in the header"
-                            + (tooFew ? "" : " (a decimal comma makes two of one)"));
+                    columns.get(Math.min(count, columns.size() - 1)),
+                    "the row has " + count + (count == 1 ? " field" : " fields") + ", expected " + columns.size()
+                            + " as in the header" + (count < columns.size() ? "" : excess(line.fields())));
         }
         for (int i = 0; i < Math.min(columns.size(), line.fields().size()); i++) {
             check(row, columns.get(i), line.fields().get(i), line.strayQuotes().contains(i));
         }
+    }
+
+    private String excess(List<String> fields) {
+        boolean isBlank = fields.subList(columns.size(), fields.size()).stream().allMatch(String::isBlank);
+        return isBlank ? " (a comma at the end begins one more)" : " (a decimal comma makes two of one)";
     }
 
     private void check(Row row, String column, String field, boolean hasStrayQuote) {

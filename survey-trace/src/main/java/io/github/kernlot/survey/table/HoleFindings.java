@@ -19,13 +19,21 @@ final class HoleFindings {
     double wrapped(Row row, String column, double degrees) {
         double wrapped = Degrees.wrap360(degrees);
         if (wrapped != degrees) {
-            findings.add(Finding.at(
-                    depth(row).orElseThrow(),
-                    Finding.Level.INFO,
-                    row.form().file() + ", line " + row.line() + ": " + column + " " + row.text(column)
-                            + " is taken as " + NumberRange.text(wrapped) + " degrees"));
+            // a code for "not measured" would be taken for an angle too
+            boolean isFar = degrees < -360 || degrees > 720;
+            tell(
+                    row,
+                    isFar ? Finding.Level.WARNING : Finding.Level.INFO,
+                    column + " " + row.text(column) + " is taken as " + NumberRange.text(wrapped) + " degrees"
+                            + (isFar ? "; what was not measured is left blank" : ""));
         }
         return wrapped;
+    }
+
+    /** Tells something of a row whose depth is known to be sound. */
+    void tell(Row row, Finding.Level level, String what) {
+        findings.add(
+                Finding.at(depth(row).orElseThrow(), level, row.form().file() + ", line " + row.line() + ": " + what));
     }
 
     static OptionalDouble depth(Row row) {

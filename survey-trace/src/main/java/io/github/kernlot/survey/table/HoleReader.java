@@ -8,9 +8,11 @@ import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.JoinFit;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.HoleTrace;
+import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.Structure;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +31,8 @@ final class HoleReader {
     private final JobSettings settings;
     private final List<String> carriedColumns;
     private final HoleFindings findings = new HoleFindings();
+    private final Map<List<String>, Integer> marksSeen = new HashMap<>();
+    private final Map<List<String>, Integer> structuresSeen = new HashMap<>();
 
     HoleReader(HoleRows rows, JobSettings settings, List<String> carriedColumns) {
         this.rows = rows;
@@ -88,6 +92,11 @@ final class HoleReader {
         boolean isUsed = !row.has("use") || row.word("use", USES).orElse(true);
         if (row.isSound() && isUsed) {
             trace.ifPresent(path -> checkSide(row, path));
+            Integer before = marksSeen.putIfAbsent(row.content(), row.line());
+            if (before != null) {
+                // a mark that stands twice would be its own neighbour, and agree
+                row.fault("depth_m", "the same mark stands in line " + before + " already");
+            }
         }
         if (!row.isSound()) {
             return Optional.empty();
@@ -157,6 +166,10 @@ final class HoleReader {
         }
         if (!row.isSound()) {
             return Optional.empty();
+        }
+        Integer before = structuresSeen.putIfAbsent(row.content(), row.line());
+        if (before != null) {
+            findings.tell(row, Finding.Level.WARNING, "the same structure stands in line " + before + " already");
         }
         Map<String, String> carried = new LinkedHashMap<>();
         carriedColumns.forEach(column -> carried.put(column, row.raw(column)));

@@ -96,6 +96,15 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
         return new JobKey(name, preset, false, Optional.of(range), Map.of());
     }
 
+    /** The keys that begin as one does that is not known; all where none does. */
+    static String like(String unknown) {
+        String start = unknown.replaceAll("\\..*", "").toLowerCase(Locale.ROOT) + ".";
+        boolean isStart = ALL.keySet().stream().anyMatch(name -> name.startsWith(start));
+        return ALL.keySet().stream()
+                .filter(name -> !isStart || name.startsWith(start))
+                .collect(Collectors.joining(", "));
+    }
+
     /** Why a value is refused; empty where it is accepted. */
     Optional<String> refusal(String value) {
         String word = value.toLowerCase(Locale.ROOT);

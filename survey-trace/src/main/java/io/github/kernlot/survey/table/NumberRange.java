@@ -9,6 +9,8 @@ record NumberRange(double low, double high, boolean isWhole) {
 
     private static final Pattern DECIMAL = Pattern.compile("[+-]?([0-9]+(\\.[0-9]*)?|\\.[0-9]+)([eE][+-]?[0-9]+)?");
     private static final Pattern WHOLE = Pattern.compile("[+-]?[0-9]+");
+    private static final Pattern LONG_MINUS = Pattern.compile("[\u2012-\u2015\u2212]\\s*[0-9.]");
+    private static final Pattern WITH_UNIT = Pattern.compile(DECIMAL + "\\s*([A-Za-z]+|[\u00B0\u00BA'\"]+)");
     private static final double LONGEST_HOLE = 100_000;
     private static final double GREATEST_COORDINATE = 1e9;
     private static final double LEAST_SIGMA = 1e-6;
@@ -46,9 +48,19 @@ record NumberRange(double low, double high, boolean isWhole) {
 
     /** What is accepted in the place of a text, in words. */
     String expected(String text) {
-        String kind = (isWhole ? "a whole number" : "a number") + (text.contains(",") ? " with a decimal point" : "");
-        return (text.isEmpty() ? "blank, " : "") + "expected " + kind
-                + (high == Double.MAX_VALUE ? "" : " within [" + text(low) + ", " + text(high) + "]");
+        return (text.isEmpty() ? "blank, " : "") + "expected " + (isWhole ? "a whole number" : "a number")
+                + manner(text) + (high == Double.MAX_VALUE ? "" : " within [" + text(low) + ", " + text(high) + "]");
+    }
+
+    /** What a text that a person would take for a number lacks to be one. */
+    private static String manner(String text) {
+        if (text.contains(",")) {
+            return " with a decimal point";
+        }
+        if (LONG_MINUS.matcher(text).lookingAt()) {
+            return " with the minus sign of the keyboard";
+        }
+        return WITH_UNIT.matcher(text).matches() ? " without a unit" : "";
     }
 
     /** A number without a needless digit. */

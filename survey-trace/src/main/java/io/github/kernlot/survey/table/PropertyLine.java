@@ -59,7 +59,7 @@ record PropertyLine(int number, String key, String value) {
         }
         JobKey known = JobKey.ALL.get(key);
         if (known == null) {
-            return Optional.of("the key is not known");
+            return Optional.of("the key is not known, expected one of " + JobKey.like(key));
         }
         Integer before = seen.get(key);
         return before != null ? Optional.of("the key stands in line " + before + " already") : known.refusal(value);

@@ -36,6 +36,11 @@ final class Row {
         return fields.size() == table.columns().size();
     }
 
+    /** The fields without the spaces round them; equal for rows that say the same. */
+    List<String> content() {
+        return fields.stream().map(String::strip).toList();
+    }
+
     boolean isSound() {
         return faults.isEmpty();
     }

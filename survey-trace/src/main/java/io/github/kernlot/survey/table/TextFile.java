@@ -51,13 +51,31 @@ final class TextFile {
     }
 
     private static Optional<String> text(byte[] bytes, String file, FaultList faults) {
-        // the byte-order mark FE FF or FF FE
-        if (bytes.length > 1 && Math.min(bytes[0], bytes[1]) == -2 && Math.max(bytes[0], bytes[1]) == -1) {
+        if (isWide(bytes)) {
             faults.ofFile(file, "the file is UTF-16 text, expected UTF-8");
+            return Optional.empty();
+        }
+        if (startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0)) {
+            faults.ofFile(file, "the file is a spreadsheet or an archive, expected plain text in UTF-8");
             return Optional.empty();
         }
         String text = decoded(bytes);
         return Optional.of(text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text);
+    }
+
+    /** Whether there is a byte-order mark of UTF-16, or every other of the first bytes is 0. */
+    private static boolean isWide(byte[] bytes) {
+        boolean isMarked = startsWith(bytes, 0xFE, 0xFF) || startsWith(bytes, 0xFF, 0xFE);
+        return isMarked || (bytes.length > 3 && ((bytes[0] | bytes[2]) == 0 || (bytes[1] | bytes[3]) == 0));
+    }
+
+    private static boolean startsWith(byte[] bytes, int... start) {
+        for (int i = 0; i < start.length; i++) {
+            if (i == bytes.length || bytes[i] != (byte) start[i]) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String decoded(byte[] bytes) {

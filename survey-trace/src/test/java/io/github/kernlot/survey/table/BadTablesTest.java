@@ -81,7 +81,7 @@ class BadTablesTest {
                 bad(
                         "missing columns",
                         tables -> tables.replace("surveys.csv", "depth_m,azimuth_deg", "Depth_m,azimuth"),
-                        "surveys.csv, line 1, column depth_m: the column is missing, expected a header with hole_id, depth_m, azimuth_deg, dip_deg",
+                        "surveys.csv, line 1, column Depth_m: expected depth_m in lower case",
                         "surveys.csv, line 1, column azimuth_deg: the column is missing, expected a header with hole_id, depth_m, azimuth_deg, dip_deg"),
                 bad(
                         "no offset column",
@@ -90,7 +90,7 @@ class BadTablesTest {
                 bad(
                         "semicolons",
                         tables -> tables.put("joins.csv", "hole_id;depth_m;fit\nTN-1;12,5;locked\n"),
-                        "joins.csv, line 1, column hole_id;depth_m;fit: expected columns separated by commas"),
+                        "joins.csv, line 1, column hole_id;depth_m;fit: expected columns separated by commas, not by semicolons"),
                 bad(
                         "a control character in the header",
                         tables -> tables.replace("joins.csv", "fit", "fit,\"re\u0007mark\""),
@@ -124,9 +124,9 @@ class BadTablesTest {
                 bad(
                         "Java suffixes",
                         tables -> tables.replace("surveys.csv", "30,92,-59", "30d,92f,-59D"),
-                        "surveys.csv, line 3, column depth_m: \"30d\", expected a number within [0, 100000]",
-                        "surveys.csv, line 3, column azimuth_deg: \"92f\", expected a number",
-                        "surveys.csv, line 3, column dip_deg: \"-59D\", expected a number within [-90, 90]"),
+                        "surveys.csv, line 3, column depth_m: \"30d\", expected a number without a unit within [0, 100000]",
+                        "surveys.csv, line 3, column azimuth_deg: \"92f\", expected a number without a unit",
+                        "surveys.csv, line 3, column dip_deg: \"-59D\", expected a number without a unit within [-90, 90]"),
                 bad(
                         "too large for a double",
                         tables -> tables.replace("surveys.csv", "30,92,-59", "30,1e999,-59"),
@@ -135,7 +135,7 @@ class BadTablesTest {
                         "digits of another script",
                         tables -> tables.replace("surveys.csv", "30,92,-59", "\u0660,92,\u221259"),
                         "surveys.csv, line 3, column depth_m: \"\u0660\", expected a number within [0, 100000]",
-                        "surveys.csv, line 3, column dip_deg: \"\u221259\", expected a number within [-90, 90]"),
+                        "surveys.csv, line 3, column dip_deg: \"\u221259\", expected a number with the minus sign of the keyboard within [-90, 90]"),
                 bad(
                         "blank where required",
                         tables -> tables.replace("surveys.csv", "30,92,-59", ", ,-59"),
@@ -289,7 +289,7 @@ class BadTablesTest {
                 bad(
                         "an unknown key",
                         tables -> tables.settings("# mine", "", "mark.sides = low"),
-                        "job.properties, line 3, key mark.sides: \"low\", the key is not known"),
+                        "job.properties, line 3, key mark.sides: \"low\", the key is not known, expected one of mark.side, mark.sensor_sigma_deg, mark.level_sigma_deg, mark.pencil_sigma_mm, mark.transfer_sigma_mm, mark.bias_sigma_deg, mark.prior_flipped, mark.prior_wrong"),
                 bad(
                         "a doubled key",
                         tables -> tables.settings("mark.side = low", "! again", "mark.side: high"),

@@ -146,7 +146,7 @@ class SetAsideTest {
     void faultsOfFilesAreRefused() {
         assertEquals(
                 List.of(
-                        "job.properties, line 2, key mark.sides: \"low\", the key is not known",
+                        "job.properties, line 2, key mark.sides: \"low\", the key is not known, expected one of mark.side, mark.sensor_sigma_deg, mark.level_sigma_deg, mark.pencil_sigma_mm, mark.transfer_sigma_mm, mark.bias_sigma_deg, mark.prior_flipped, mark.prior_wrong",
                         "marks.csv, line 1, column offset_deg: the column is missing, expected one of offset_deg, offset_mm",
                         "structures.csv, line 3, column kind: \"v\\xE9in\", the text is not UTF-8"),
                 tables.settings("input.bad_rows = set-aside", "mark.sides = low")
