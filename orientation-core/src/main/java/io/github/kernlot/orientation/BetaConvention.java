@@ -41,8 +41,8 @@ public record BetaConvention(Sense sense, View view, Apex apex) {
     }
 
     /**
-     * A beta read by this convention in the house convention: {@code s beta + 180 [up-hole apex]}, with s = -1 where sense and
-     * view are both turned against the house's once.
+     * A beta read by this convention in the house convention: {@code s beta + 180 [up-hole apex]}, with s = -1 where
+     * one of sense and view differs from the house's, and 1 where none or both do.
      *
      * @param beta as read, degrees in [0, 360]
      * @return degrees in [0, 360)
