@@ -17,7 +17,10 @@ record CircleGrid(int size) {
     private static final int LEAST = 64;
     private static final int GREATEST = 1 << 16;
 
-    /** The angles that a standard deviation needs: one in 0.6 of it. */
+    /**
+     * The step that a density needs, in its standard deviations: exp(-(pi / 0.6)^2 / 2), 1e-6, of its coefficients is then beyond the
+     * grid.
+     */
     private static final double STEP_IN_SIGMAS = 0.6;
 
     /** A wrapped Gaussian wider than this, degrees, is uniform to more digits than a double has. */

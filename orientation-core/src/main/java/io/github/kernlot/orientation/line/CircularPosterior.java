@@ -15,6 +15,9 @@ final class CircularPosterior {
 
     private static final double LEAST_WEIGHT = 1e-3;
 
+    /** Between two peaks the density falls by more than this part of itself; less is rounding. */
+    private static final double RIPPLE = 1e-3;
+
     private final CircleGrid grid;
     private final Spectrum spectrum;
 
@@ -86,34 +89,44 @@ final class CircularPosterior {
     List<LineMode> modes() {
         double[] density = density();
         int size = density.length;
-        int start = 0;
+        int lowest = 0;
         for (int i = 0; i < size; i++) {
-            start = density[i] < density[start] ? i : start;
+            lowest = density[i] < density[lowest] ? i : lowest;
         }
         List<LineMode> modes = new ArrayList<>();
-        double weight = 0;
-        int peak = start;
-        for (int i = 0; i < size; i++) {
-            int here = (start + i) % size;
-            int next = (here + 1) % size;
-            int previous = (here + size - 1) % size;
-            boolean valley = density[here] <= density[previous] && density[here] < density[next];
-            if (valley && weight > 0) {
-                add(modes, density, peak, weight);
-                weight = 0;
+        int peak = lowest;
+        int valley = lowest;
+        int start = lowest;
+        boolean rising = true;
+        for (int i = 1; i <= size; i++) {
+            int here = (lowest + i) % size;
+            if (rising && density[here] > density[peak]) {
+                peak = here;
+            } else if (rising && density[here] < density[peak] * (1 - RIPPLE)) {
+                rising = false;
+                valley = here;
+            } else if (!rising && density[here] < density[valley]) {
+                valley = here;
+            } else if (!rising && density[here] * (1 - RIPPLE) > density[valley]) {
+                add(modes, density, peak, start, valley);
+                rising = true;
+                start = valley;
                 peak = here;
             }
-            weight += density[here] * grid.step();
-            peak = density[here] > density[peak] ? here : peak;
         }
-        add(modes, density, peak, weight);
+        add(modes, density, peak, start, lowest);
         modes.sort(Comparator.comparingDouble(LineMode::weight).reversed());
         return modes;
     }
 
-    private void add(List<LineMode> modes, double[] density, int peak, double weight) {
+    private void add(List<LineMode> modes, double[] density, int peak, int from, int to) {
+        int size = density.length;
+        int steps = Math.floorMod(to - from, size);
+        double weight = 0;
+        for (int i = 0; i < (steps == 0 ? size : steps); i++) {
+            weight += density[(from + i) % size] * grid.step();
+        }
         if (weight >= LEAST_WEIGHT) {
-            int size = density.length;
             double left = Math.log(Math.max(density[(peak + size - 1) % size], Double.MIN_NORMAL));
             double top = Math.log(Math.max(density[peak], Double.MIN_NORMAL));
             double right = Math.log(Math.max(density[(peak + 1) % size], Double.MIN_NORMAL));

@@ -33,8 +33,7 @@ final class LinePiece {
         this.joins = joins;
         this.joinDepths = joins.stream().mapToDouble(Join::depth).toArray();
         this.depths = sightings.stream().mapToDouble(Sighting::depth).toArray();
-        this.grid = CircleGrid.resolving(
-                sightings.stream().mapToDouble(Sighting::sigma).min().orElseThrow());
+        this.grid = CircleGrid.resolving(narrowest());
         List<double[]> likelihoods = new ArrayList<>();
         List<Spectrum> transitions = new ArrayList<>();
         for (int i = 0; i < depths.length; i++) {
@@ -44,6 +43,37 @@ final class LinePiece {
             }
         }
         this.chain = new CircularChain(grid, likelihoods, transitions);
+    }
+
+    /**
+     * The smallest standard deviation that the line has anywhere if every mark is sound and no join slipped: that of a random walk
+     * seen from above (Kalman's filter) and from below.
+     */
+    private double narrowest() {
+        double[] fromAbove = precisions(false);
+        double[] fromBelow = precisions(true);
+        double greatest = 0;
+        for (int i = 0; i < depths.length; i++) {
+            double own = 1 / (sightings.get(i).sigma() * sightings.get(i).sigma());
+            greatest = Math.max(greatest, fromAbove[i] + fromBelow[i] - own);
+        }
+        return 1 / Math.sqrt(greatest);
+    }
+
+    /** What each mark and all on one side of it say, as one over the variance. */
+    private double[] precisions(boolean fromBelow) {
+        double[] precisions = new double[depths.length];
+        double precision = 0;
+        for (int step = 0; step < depths.length; step++) {
+            int i = fromBelow ? depths.length - 1 - step : step;
+            if (step > 0) {
+                int upper = fromBelow ? i : i - 1;
+                precision = 1 / (1 / precision + drift(depths[upper], depths[upper + 1]).variance);
+            }
+            precision += 1 / (sightings.get(i).sigma() * sightings.get(i).sigma());
+            precisions[i] = precision;
+        }
+        return precisions;
     }
 
     private double[] likelihood(Sighting sighting) {
@@ -57,12 +87,15 @@ final class LinePiece {
         return likelihood;
     }
 
+    /** A Gaussian turn with this variance that happens with a probability, and a uniform one else. */
+    private record Drift(double variance, double held) {}
+
     /** From one depth to another; a join at the upper depth lies between, one at the lower does not. */
-    private Spectrum transition(double from, double to) {
-        return transition(to - from, joins.subList(above(joinDepths, from), above(joinDepths, to)));
+    private Drift drift(double from, double to) {
+        return drift(to - from, joins.subList(above(joinDepths, from), above(joinDepths, to)));
     }
 
-    private Spectrum transition(double length, List<Join> between) {
+    private Drift drift(double length, List<Join> between) {
         LineDrift drift = model.drift();
         double variance = drift.wander() * drift.wander() * length;
         double held = 1;
@@ -72,16 +105,19 @@ final class LinePiece {
             variance += sigma * sigma;
             held *= locked ? 1 : 1 - drift.slip();
         }
-        return gaussian(variance, held);
+        return new Drift(variance, held);
     }
 
-    /** A Gaussian turn that happens with a probability, and a uniform one else. */
-    private Spectrum gaussian(double variance, double held) {
+    private Spectrum transition(double from, double to) {
+        return transition(drift(from, to));
+    }
+
+    private Spectrum transition(Drift drift) {
         double[] real = new double[grid.size() / 2 + 1];
-        double rate = variance * Math.pow(Math.PI / 180, 2) / 2;
+        double rate = drift.variance * Math.pow(Math.PI / 180, 2) / 2;
         real[0] = 1;
         for (int k = 1; k < real.length; k++) {
-            real[k] = held * Math.exp(-rate * k * k);
+            real[k] = drift.held * Math.exp(-rate * k * k);
         }
         return new Spectrum(real, new double[real.length]);
     }
@@ -204,12 +240,10 @@ final class LinePiece {
             place++;
         }
         double doubtful = model.drift().doubtful();
+        Drift since =
+                drift(join.depth() - depths[index - 1], joins.subList(above(joinDepths, depths[index - 1]), place));
+        Drift until = drift(depths[index] - join.depth(), joins.subList(place + 1, above(joinDepths, depths[index])));
         return chain.probabilityUniform(
-                index,
-                transition(
-                        join.depth() - depths[index - 1], joins.subList(above(joinDepths, depths[index - 1]), place)),
-                gaussian(doubtful * doubtful, 1),
-                transition(depths[index] - join.depth(), joins.subList(place + 1, above(joinDepths, depths[index]))),
-                prior);
+                index, transition(since), transition(new Drift(doubtful * doubtful, 1)), transition(until), prior);
     }
 }

@@ -3,34 +3,98 @@ package io.github.kernlot.survey.hole;
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.line.HandMethod;
+import io.github.kernlot.orientation.line.LineModel;
 import io.github.kernlot.survey.North;
 
 /**
  * How holes are oriented.
  *
  * @param beta how beta was read in the log
- * @param hand how the marks are reconciled, with the side that they stand for, from the north of the survey as it was measured
+ * @param model what is assumed of marks and of the line, with the side that the marks stand for, from the north of the survey as it
+ *     was measured
+ * @param handTolerance the mismatch up to which two marks agree by hand, degrees in (0, 180]
+ * @param handNeighbours how many neighbours must agree by hand, 1 or more
  * @param lineSigmaLimit the greatest sigma of the line angle with which a structure is still oriented, degrees, above 0
  * @param output the north of the results' azimuths
  */
-public record OrientationSettings(BetaConvention beta, HandMethod hand, double lineSigmaLimit, North output) {
+public record OrientationSettings(
+        BetaConvention beta,
+        LineModel model,
+        double handTolerance,
+        int handNeighbours,
+        double lineSigmaLimit,
+        North output) {
 
     /**
-     * Checks the limit.
+     * Checks the numbers.
      *
-     * @throws IllegalArgumentException if it is not a finite number above 0
+     * @throws IllegalArgumentException if one lies outside its range
      */
     public OrientationSettings {
         Require.positive("line sigma limit", lineSigmaLimit, "degrees");
+        new HandMethod(model.side(), model.noise(), handTolerance, handNeighbours);
     }
 
     /**
-     * The house convention for beta, marks of the low side by hand with assumed noise, a limit of 15 degrees, azimuths from grid
-     * north.
+     * The house convention for beta, the assumed model with marks of the low side, by hand a tolerance of 10 degrees and one
+     * neighbour, a limit of 15 degrees, azimuths from grid north.
      *
      * @return the settings to begin with
      */
     public static OrientationSettings assumed() {
-        return new OrientationSettings(BetaConvention.HOUSE, HandMethod.assumed(), 15, North.GRID);
+        return new OrientationSettings(BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID);
+    }
+
+    /**
+     * The same settings for another reading of beta.
+     *
+     * @param other how beta was read
+     * @return the settings
+     */
+    public OrientationSettings withBeta(BetaConvention other) {
+        return new OrientationSettings(other, model, handTolerance, handNeighbours, lineSigmaLimit, output);
+    }
+
+    /**
+     * The same settings with another model of the line.
+     *
+     * @param other what is assumed of marks and of the line
+     * @return the settings
+     */
+    public OrientationSettings withModel(LineModel other) {
+        return new OrientationSettings(beta, other, handTolerance, handNeighbours, lineSigmaLimit, output);
+    }
+
+    /**
+     * The same settings with another rule of the hand method.
+     *
+     * @param tolerance the mismatch up to which two marks agree, degrees in (0, 180]
+     * @param neighbours how many neighbours must agree, 1 or more
+     * @return the settings
+     * @throws IllegalArgumentException if a number lies outside its range
+     */
+    public OrientationSettings withHandRule(double tolerance, int neighbours) {
+        return new OrientationSettings(beta, model, tolerance, neighbours, lineSigmaLimit, output);
+    }
+
+    /**
+     * The same settings with another limit.
+     *
+     * @param degrees the greatest sigma of the line angle with which a structure is still oriented, above 0
+     * @return the settings
+     * @throws IllegalArgumentException if it is not a finite number above 0
+     */
+    public OrientationSettings withLineSigmaLimit(double degrees) {
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, degrees, output);
+    }
+
+    /**
+     * The same settings with results from another north.
+     *
+     * @param other the north of the results' azimuths
+     * @return the settings
+     */
+    public OrientationSettings withOutput(North other) {
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, other);
     }
 }

@@ -7,14 +7,14 @@ import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.HandLine;
 import io.github.kernlot.orientation.line.HandMethod;
-import io.github.kernlot.orientation.line.LineAngle;
-import io.github.kernlot.orientation.line.MarkJudgement;
+import io.github.kernlot.orientation.line.LineModel;
+import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.orientation.line.ReferenceLine;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.check.Finding;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** One hole with its trace, its reference line and its structures oriented in the ground. */
@@ -23,7 +23,8 @@ public final class OrientedHole {
     private final HoleLog log;
     private final OrientationSettings settings;
     private final double toOutput;
-    private final HandLine line;
+    private final ReferenceLine line;
+    private final HandLine handLine;
     private final List<OrientedStructure> structures;
     private final List<Finding> findings;
 
@@ -31,9 +32,15 @@ public final class OrientedHole {
         this.log = log;
         this.settings = settings;
         this.toOutput = log.trace().survey().north().toAdd(settings.output());
-        this.line = handMethod().reconcile(log.trace(), log.marks(), log.joins().orElse(List.of()));
+        LineModel model = model();
+        HandMethod hand =
+                new HandMethod(model.side(), model.noise(), settings.handTolerance(), settings.handNeighbours());
+        this.line = log.joins()
+                .map(joins -> model.reconcile(log.trace(), log.marks(), joins))
+                .orElseGet(() -> model.reconcile(log.trace(), log.marks()));
+        this.handLine = hand.reconcile(log.trace(), log.marks(), log.joins().orElse(List.of()));
         this.structures = log.structures().stream().map(this::oriented).toList();
-        this.findings = found();
+        this.findings = new HoleFindings(log, settings, line, handLine, structures).all();
     }
 
     /**
@@ -50,16 +57,15 @@ public final class OrientedHole {
     }
 
     /** Marks of north mean the north in which the survey was measured; the trace has azimuths from the grid's. */
-    private HandMethod handMethod() {
-        HandMethod hand = settings.hand();
+    private LineModel model() {
         NorthReference grid = log.trace().survey().north();
         double toGrid = grid.with(log.trace().survey().measuredFrom()).toAdd(grid.north());
-        return new HandMethod(hand.side().withAzimuthTurned(toGrid), hand.noise(), hand.tolerance(), hand.neighbours());
+        return settings.model().withSide(settings.model().side().withAzimuthTurned(toGrid));
     }
 
     private OrientedStructure oriented(Structure structure) {
         HoleTrace trace = log.trace();
-        Optional<LineAngle> angle = line.angleAt(structure.depth());
+        Optional<LinePosterior> angle = line.at(structure.depth());
         List<String> notes = new ArrayList<>();
         Optional<CoreFrame> frame = frame(structure, angle, notes);
         Optional<CorePlane> plane = frame.map(known -> corePlane(structure));
@@ -83,7 +89,7 @@ public final class OrientedHole {
     }
 
     /** The frame that orients a structure, or none with the reason noted. */
-    private Optional<CoreFrame> frame(Structure structure, Optional<LineAngle> angle, List<String> notes) {
+    private Optional<CoreFrame> frame(Structure structure, Optional<LinePosterior> angle, List<String> notes) {
         if (structure.alpha() == 90) {
             // the pole is the core axis, and no line is needed
             return Optional.of(log.trace().carriedFrameAt(structure.depth()));
@@ -93,7 +99,7 @@ public final class OrientedHole {
             return Optional.empty();
         }
         if (angle.isEmpty()) {
-            notes.add("no marks agree on this piece of core, or they contradict each other on either side");
+            notes.add("the line is unanchored: no mark in use on this piece of core");
             return Optional.empty();
         }
         double sigma = angle.get().sigma();
@@ -102,65 +108,12 @@ public final class OrientedHole {
                     + Degrees.text(settings.lineSigmaLimit()));
             return Optional.empty();
         }
-        return angle.map(LineAngle::frame);
+        return angle.map(LinePosterior::frame);
     }
 
     private CorePlane corePlane(Structure structure) {
         double beta = structure.beta().isPresent() ? structure.beta().getAsDouble() : 0;
         return CorePlane.of(structure.alpha(), settings.beta().toHouse(beta));
-    }
-
-    private List<Finding> found() {
-        List<Finding> all = new ArrayList<>();
-        if (log.joins().isEmpty() && !log.marks().isEmpty()) {
-            all.add(Finding.ofHole(
-                    Finding.Level.INFO, "no joins were recorded: by hand the whole core is taken as fitting together"));
-        }
-        if (log.marks().isEmpty()) {
-            all.add(Finding.ofHole(Finding.Level.WARNING, "the hole has no marks: its core is not oriented"));
-        }
-        for (MarkJudgement judgement : line.marks()) {
-            marked(judgement).ifPresent(all::add);
-        }
-        for (OrientedStructure structure : structures) {
-            if (!structure.isOriented()) {
-                all.add(Finding.at(
-                        structure.structure().depth(),
-                        Finding.Level.WARNING,
-                        structure.structure().kind() + " is unoriented: " + structure.note()));
-            } else if (!structure.note().isEmpty()) {
-                all.add(Finding.at(
-                        structure.structure().depth(),
-                        Finding.Level.INFO,
-                        structure.structure().kind() + ": " + structure.note()));
-            }
-        }
-        return List.copyOf(all);
-    }
-
-    private static Optional<Finding> marked(MarkJudgement judgement) {
-        double depth = judgement.mark().depth();
-        return switch (judgement.verdict()) {
-            case AGREES -> Optional.empty();
-            case ALONE ->
-                Optional.of(Finding.at(depth, Finding.Level.WARNING, "the mark has no neighbour to be compared with"));
-            case LEFT_OUT ->
-                Optional.of(Finding.at(
-                        depth,
-                        Finding.Level.INFO,
-                        "the mark was left out by hand: "
-                                + judgement.mark().leftOut().orElse("")));
-            case DISAGREES ->
-                Optional.of(Finding.at(
-                        depth,
-                        Finding.Level.WARNING,
-                        judgement.residual().isPresent()
-                                ? String.format(
-                                        Locale.ROOT,
-                                        "the mark disagrees with its neighbours; it stands %.1f degrees from what they predict",
-                                        judgement.residual().getAsDouble())
-                                : "the mark disagrees with its neighbours"));
-        };
     }
 
     /**
@@ -191,12 +144,21 @@ public final class OrientedHole {
     }
 
     /**
-     * The reference line with its marks.
+     * The reference line with its marks and joins.
      *
      * @return the line
      */
-    public HandLine line() {
+    public ReferenceLine line() {
         return line;
+    }
+
+    /**
+     * The reference line as the trade reconciles it by hand, to compare.
+     *
+     * @return the line by hand
+     */
+    public HandLine handLine() {
+        return handLine;
     }
 
     /**
@@ -211,7 +173,7 @@ public final class OrientedHole {
     /**
      * What a user should know before the results are used.
      *
-     * @return the findings: of the hole, of its marks, of its structures
+     * @return the findings: of the hole, of its marks, of its joins, of its structures, and where the hand method differs
      */
     public List<Finding> findings() {
         return findings;

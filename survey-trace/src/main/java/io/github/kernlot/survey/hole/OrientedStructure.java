@@ -3,7 +3,7 @@ package io.github.kernlot.survey.hole;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.Position;
-import io.github.kernlot.orientation.line.LineAngle;
+import io.github.kernlot.orientation.line.LinePosterior;
 import java.util.Optional;
 
 /**
@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * @param structure as it was measured
  * @param position its place on the grid
- * @param line the reference line there; empty where there is none
+ * @param line the reference line there; empty where it is unanchored
  * @param plane the orientation, azimuths from the north that was asked for; empty where the structure is unoriented
  * @param lineation the orientation of the line that gamma measured; empty where there is none or it is unoriented
  * @param note what the user should know of this structure; empty where there is nothing to say
@@ -19,7 +19,7 @@ import java.util.Optional;
 public record OrientedStructure(
         Structure structure,
         Position position,
-        Optional<LineAngle> line,
+        Optional<LinePosterior> line,
         Optional<PlaneOrientation> plane,
         Optional<LineOrientation> lineation,
         String note) {

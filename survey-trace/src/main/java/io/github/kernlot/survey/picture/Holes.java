@@ -1,6 +1,6 @@
 package io.github.kernlot.survey.picture;
 
-import io.github.kernlot.orientation.line.MarkJudgement;
+import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.SurveyStation;
 import io.github.kernlot.survey.hole.OrientedHole;
@@ -18,8 +18,8 @@ final class Holes {
         double end = Math.max(
                 Math.min(1, hole.trace().reach()),
                 stations.get(stations.size() - 1).depth());
-        for (MarkJudgement judgement : hole.line().marks()) {
-            end = Math.max(end, judgement.mark().depth());
+        for (OrientationMark mark : hole.log().marks()) {
+            end = Math.max(end, mark.depth());
         }
         return hole.structures().stream()
                 .mapToDouble(structure -> structure.structure().depth())

@@ -7,7 +7,8 @@ import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.JoinFit;
 import io.github.kernlot.orientation.line.LineAngle;
-import io.github.kernlot.orientation.line.MarkJudgement;
+import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.orientation.line.MarkPosterior;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.hole.OrientedHole;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ final class LineCourse {
 
     private static final int SAMPLES = 400;
 
-    private record Sample(double depth, boolean hasSide, Optional<LineAngle> line) {}
+    private record Sample(double depth, boolean hasSide, Optional<LinePosterior> line) {}
 
     /** A stretch of the hole. */
     record Stretch(double from, double to) {}
@@ -41,8 +42,8 @@ final class LineCourse {
     LineCourse(OrientedHole hole) {
         this.hole = hole;
         this.end = Holes.end(hole);
-        this.side = hole.line().method().side();
-        this.reference = side.equals(WallReference.highSide()) ? WallReference.lowSide() : side;
+        this.side = hole.line().model().side();
+        this.reference = side.countedFrom();
         this.samples = depths().map(this::sample).toList();
     }
 
@@ -58,7 +59,14 @@ final class LineCourse {
 
     private Sample sample(double depth) {
         return new Sample(
-                depth, hasSide(hole.trace().directionAt(depth)), hole.line().angleAt(depth));
+                depth,
+                hasSide(hole.trace().directionAt(depth)),
+                hole.line().at(depth).filter(this::orients));
+    }
+
+    /** A line less sure than the limit orients nothing and is not drawn. */
+    private boolean orients(LinePosterior line) {
+        return line.sigma() <= hole.settings().lineSigmaLimit();
     }
 
     private boolean hasSide(HoleDirection direction) {
@@ -81,7 +89,7 @@ final class LineCourse {
     }
 
     /** Where a mark puts the drawn line; empty where the side that angles are counted from is not sharp. */
-    OptionalDouble angle(MarkJudgement judgement) {
+    OptionalDouble angle(MarkPosterior judgement) {
         HoleDirection direction = hole.trace().directionAt(judgement.mark().depth());
         return hasSide(direction)
                 ? OptionalDouble.of(
@@ -106,13 +114,13 @@ final class LineCourse {
         return Math.hypot(sine, cosine) < 1e-6 ? 0 : Degrees.azimuth(sine, cosine);
     }
 
-    /** The line and its sigma where there is one, in unbroken pieces; y is the depth. */
+    /** The line and its 95 % interval where there is one, in unbroken pieces; y is the depth. */
     List<AngleAxis.Band> bands() {
         List<AngleAxis.Band> bands = new ArrayList<>();
         AngleAxis.Band band = AngleAxis.Band.empty();
         double lastDepth = 0;
         for (Sample sample : samples) {
-            Optional<LineAngle> line = sample.hasSide() ? sample.line() : Optional.empty();
+            Optional<LinePosterior> line = sample.hasSide() ? sample.line() : Optional.empty();
             double turned = line.isPresent() && !band.isEmpty()
                     ? Degrees.wrap180(line.get().mean() - band.last())
                     : 0;
@@ -123,7 +131,7 @@ final class LineCourse {
             }
             if (line.isPresent()) {
                 double angle = band.isEmpty() ? line.get().mean() : band.last() + turned;
-                band.add(sample.depth(), angle, line.get().sigma());
+                band.add(sample.depth(), angle, line.get().radius95());
             }
             lastDepth = sample.depth();
         }

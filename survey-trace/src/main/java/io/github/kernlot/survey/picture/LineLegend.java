@@ -1,7 +1,7 @@
 package io.github.kernlot.survey.picture;
 
 import io.github.kernlot.orientation.line.JoinFit;
-import io.github.kernlot.orientation.line.MarkJudgement.Verdict;
+import io.github.kernlot.orientation.line.MarkPosterior.Verdict;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.OrientedStructure;
 import java.util.List;
@@ -71,7 +71,7 @@ final class LineLegend {
         svg.element(
                 "rect", "x", Svg.number(x), "y", Svg.number(y - 11), "width", "22", "height", "14", "fill", Ink.HAZE);
         svg.line(x + 11, y - 11, x + 11, y + 3, "stroke", Ink.INDIGO, "stroke-width", "1.6");
-        row("line, one sigma");
+        row("line, 95 % interval");
     }
 
     private void joins(OrientedHole hole, JoinFit fit, String name, String colour, String dashes, String width) {

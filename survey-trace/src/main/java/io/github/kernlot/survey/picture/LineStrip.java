@@ -4,8 +4,8 @@ import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.JoinFit;
-import io.github.kernlot.orientation.line.MarkJudgement;
-import io.github.kernlot.orientation.line.MarkJudgement.Verdict;
+import io.github.kernlot.orientation.line.MarkPosterior;
+import io.github.kernlot.orientation.line.MarkPosterior.Verdict;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.OrientedStructure;
 import java.math.BigDecimal;
@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * The reference line of one hole down its depth: where each mark puts it, by verdict, the accepted line with one sigma to either
+ * The reference line of one hole down its depth: where each mark puts it, by verdict, the line with its 95 % interval to either
  * side, joins that are broken or doubtful, the structures at the margin, and beside it the turn of a straight scribe from the low
  * side. Where the hole is vertical there is no low side, and that is written there.
  */
@@ -67,12 +67,11 @@ public final class LineStrip {
         lines.add("Across: where the drawn line lies, degrees clockwise from " + course.reference()
                 + " looking down-hole. Down: metres along the hole.");
         lines.add("A sign is where one mark puts the line, its whisker the mark's sigma.");
-        lines.add(
-                "The band is one sigma to either side, with the bias that all marks share and without the survey's errors.");
+        lines.add("The band is the 95 % interval, with the bias that all marks share and without the survey's errors.");
         lines.add(
                 hole.log().joins().isEmpty()
-                        ? "No joins were recorded: all core is taken as fitting together."
-                        : "Where there is no band, no marks agree on that piece of core, or they contradict each other.");
+                        ? "No joins were recorded: the depth of every mark in use is taken as a doubtful join."
+                        : "Where there is no band, the line is not known well enough to orient structures.");
         return lines;
     }
 
@@ -235,18 +234,18 @@ public final class LineStrip {
 
     static Glyph glyph(Verdict verdict) {
         return switch (verdict) {
-            case AGREES -> Glyph.DISC;
-            case DISAGREES -> Glyph.SALTIRE;
-            case ALONE -> Glyph.LOZENGE;
+            case SOUND -> Glyph.DISC;
+            case FLIPPED -> Glyph.LOZENGE;
+            case WRONG -> Glyph.SALTIRE;
             case LEFT_OUT -> Glyph.STRUCK_RING;
         };
     }
 
     static String colour(Verdict verdict) {
         return switch (verdict) {
-            case AGREES -> Ink.INDIGO;
-            case DISAGREES -> Ink.RUST;
-            case ALONE -> Ink.OCHRE;
+            case SOUND -> Ink.INDIGO;
+            case FLIPPED -> Ink.OCHRE;
+            case WRONG -> Ink.RUST;
             case LEFT_OUT -> Ink.PENCIL;
         };
     }
@@ -255,30 +254,30 @@ public final class LineStrip {
         return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    private Point place(MarkJudgement judgement) {
+    private Point place(MarkPosterior judgement) {
         return new Point(
                 axis.at(course.angle(judgement).orElseThrow()),
                 y(judgement.mark().depth()));
     }
 
     private void drawMarks() {
-        List<MarkJudgement> shown = Thinning.thinned(
+        List<MarkPosterior> shown = Thinning.thinned(
                 hole.line().marks().stream()
                         .filter(mark -> course.angle(mark).isPresent())
                         .toList(),
                 this::place,
-                MarkJudgement::verdict,
+                MarkPosterior::verdict,
                 MOST_MARKS);
         double size = shown.size() > 150 ? 2.6 : shown.size() > 60 ? 3.4 : 4.2;
         for (Verdict verdict : Verdict.values()) {
-            List<MarkJudgement> marks =
+            List<MarkPosterior> marks =
                     shown.stream().filter(mark -> mark.verdict() == verdict).toList();
             svg.open("g", "stroke", colour(verdict), "stroke-width", "0.9");
             marks.forEach(this::drawWhisker);
             svg.close();
             svg.open("g", "class", "marks");
             svg.open("g", glyph(verdict).attributes(colour(verdict)));
-            for (MarkJudgement mark : marks) {
+            for (MarkPosterior mark : marks) {
                 Point place = place(mark);
                 svg.told("path", told(mark), "d", glyph(verdict).path(place.x(), place.y(), size));
             }
@@ -287,14 +286,14 @@ public final class LineStrip {
         }
     }
 
-    private void drawWhisker(MarkJudgement judgement) {
+    private void drawWhisker(MarkPosterior judgement) {
         Point place = place(judgement);
         for (AngleAxis.Span span : axis.spans(course.angle(judgement).orElseThrow(), judgement.sigma())) {
             svg.line(span.from(), place.y(), span.to(), place.y());
         }
     }
 
-    private String told(MarkJudgement judgement) {
+    private String told(MarkPosterior judgement) {
         return judgement.mark() + ", " + text(judgement.verdict()) + "; it puts the line at "
                 + Degrees.azimuthText(course.angle(judgement).orElseThrow()) + " from " + course.reference();
     }

@@ -247,8 +247,8 @@ public final class PlanAndSection {
         double fall = Degrees.sin(tick.plane().dip()) * Degrees.cos(tick.plane().dipDirection() - azimuth);
         double flat = Degrees.cos(tick.plane().dip());
         double length = Math.hypot(fall, flat);
-        if (length < 1e-9) {
-            // the plane is the section's own and cuts it nowhere
+        if (length < 0.01) {
+            // within half a degree the plane is the section's own, and where it cuts it means nothing
             return;
         }
         double dx = 6 * flat / length;

@@ -3,9 +3,9 @@ package io.github.kernlot.survey.picture;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
-import io.github.kernlot.orientation.line.LineAngle;
-import io.github.kernlot.orientation.line.MarkJudgement;
-import io.github.kernlot.orientation.line.MarkJudgement.Verdict;
+import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.orientation.line.MarkPosterior;
+import io.github.kernlot.orientation.line.MarkPosterior.Verdict;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.OrientedStructure;
@@ -121,17 +121,17 @@ final class ReportText {
     }
 
     private void summary() {
-        HtmlTable table = new HtmlTable(
-                "*hole", "depth", "stations", "marks", "that agree", "structures", "oriented", "warnings");
+        HtmlTable table =
+                new HtmlTable("*hole", "depth", "stations", "marks", "sound", "structures", "oriented", "warnings");
         for (OrientedHole hole : holes) {
-            List<MarkJudgement> marks = hole.line().marks();
+            List<MarkPosterior> marks = hole.line().marks();
             table.row(
                     hole.log().id(),
                     metres(Holes.end(hole)),
                     String.valueOf(hole.trace().survey().stations().size()),
                     String.valueOf(marks.size()),
                     String.valueOf(marks.stream()
-                            .filter(mark -> mark.verdict() == Verdict.AGREES)
+                            .filter(mark -> mark.verdict() == Verdict.SOUND)
                             .count()),
                     String.valueOf(hole.structures().size()),
                     String.valueOf(hole.structures().stream()
@@ -189,7 +189,7 @@ final class ReportText {
                     azimuth(structure.structure().beta()),
                     structure
                             .line()
-                            .filter(LineAngle::hasMean)
+                            .filter(LinePosterior::hasMean)
                             .map(line -> Degrees.azimuthText(line.mean()))
                             .orElse(""),
                     structure.line().map(line -> sigma(line.sigma())).orElse(""),

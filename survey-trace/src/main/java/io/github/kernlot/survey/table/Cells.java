@@ -2,6 +2,7 @@ package io.github.kernlot.survey.table;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** Numbers as results write them: four decimals, or as many as a given number has. */
@@ -40,5 +41,10 @@ final class Cells {
 
     static String given(OptionalDouble value) {
         return value.isPresent() ? given(value.getAsDouble()) : "";
+    }
+
+    /** A word for a constant: {@code left out}. */
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

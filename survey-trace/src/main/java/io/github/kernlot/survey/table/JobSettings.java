@@ -3,7 +3,9 @@ package io.github.kernlot.survey.table;
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.WallReference;
-import io.github.kernlot.orientation.line.HandMethod;
+import io.github.kernlot.orientation.line.LineDrift;
+import io.github.kernlot.orientation.line.LineModel;
+import io.github.kernlot.orientation.line.MarkBlunders;
 import io.github.kernlot.orientation.line.MarkNoise;
 import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.hole.OrientationSettings;
@@ -135,12 +137,23 @@ final class JobSettings {
                 number("mark.pencil_sigma_mm"),
                 number("mark.transfer_sigma_mm"),
                 number("mark.bias_sigma_deg"));
+        LineModel model = new LineModel(
+                markSide(),
+                noise,
+                new MarkBlunders(number("mark.prior_flipped"), number("mark.prior_wrong")),
+                new LineDrift(
+                        number("line.wander_sigma_deg"),
+                        number("join.locked_sigma_deg"),
+                        number("join.doubtful_sigma_deg"),
+                        number("join.doubtful_prior_slip")));
         return new OrientationSettings(
                 new BetaConvention(
                         word("beta.sense", JobKey.SENSES),
                         BetaConvention.View.DOWN_HOLE,
                         word("beta.apex", JobKey.APEXES)),
-                new HandMethod(markSide(), noise, number("hand.tolerance_deg"), (int) number("hand.neighbours")),
+                model,
+                number("hand.tolerance_deg"),
+                (int) number("hand.neighbours"),
                 number("line.sigma_limit_deg"),
                 outputNorth());
     }

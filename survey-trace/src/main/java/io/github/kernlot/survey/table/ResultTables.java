@@ -2,8 +2,10 @@ package io.github.kernlot.survey.table;
 
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.Position;
-import io.github.kernlot.orientation.line.LineAngle;
+import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.orientation.line.MarkChances;
 import io.github.kernlot.orientation.line.MarkJudgement;
+import io.github.kernlot.orientation.line.MarkPosterior;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.check.Finding;
@@ -18,9 +20,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -41,6 +45,8 @@ public final class ResultTables {
             "status",
             "line_angle_deg",
             "line_sigma_deg",
+            "line_low_deg",
+            "line_high_deg",
             "dip_deg",
             "dip_direction_deg",
             "plunge_deg",
@@ -140,11 +146,10 @@ public final class ResultTables {
                 Cells.given(structure.beta()),
                 Cells.given(structure.gamma()),
                 oriented.isOriented() ? "oriented" : "unoriented",
-                oriented.line()
-                        .filter(LineAngle::hasMean)
-                        .map(line -> Cells.azimuth(line.mean()))
-                        .orElse(""),
+                angle(oriented, LinePosterior::mean),
                 oriented.line().map(line -> Cells.number(line.sigma())).orElse(""),
+                angle(oriented, LinePosterior::low95),
+                angle(oriented, LinePosterior::high95),
                 oriented.plane().map(plane -> Cells.number(plane.dip())).orElse(""),
                 oriented.plane()
                         .map(plane -> Cells.azimuth(plane.dipDirection()))
@@ -157,23 +162,51 @@ public final class ResultTables {
                 oriented.note());
     }
 
+    private static String angle(OrientedStructure oriented, ToDoubleFunction<LinePosterior> what) {
+        return oriented.line()
+                .filter(LinePosterior::hasMean)
+                .map(line -> Cells.azimuth(what.applyAsDouble(line)))
+                .orElse("");
+    }
+
     private List<List<String>> marks() {
         List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("hole_id", "depth_m", "offset_deg", "predicted_deg", "residual_deg", "verdict"));
+        rows.add(List.of(
+                "hole_id",
+                "depth_m",
+                "offset_deg",
+                "predicted_deg",
+                "residual_deg",
+                "p_sound",
+                "p_flipped",
+                "p_wrong",
+                "verdict",
+                "by_hand"));
         for (OrientedHole hole : holes) {
-            for (MarkJudgement judgement : hole.line().marks()) {
-                OptionalDouble predicted = judgement.predicted();
-                OptionalDouble residual = judgement.residual();
-                rows.add(List.of(
-                        hole.log().id(),
-                        Cells.given(judgement.mark().depth()),
-                        Cells.azimuth(judgement.mark().offset()),
-                        predicted.isPresent() ? Cells.azimuth(predicted.getAsDouble()) : "",
-                        residual.isPresent() ? Cells.difference(residual.getAsDouble()) : "",
-                        judgement.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' ')));
+            List<MarkPosterior> marks = hole.line().marks();
+            List<MarkJudgement> byHand = hole.handLine().marks();
+            for (int i = 0; i < marks.size(); i++) {
+                rows.add(row(hole.log().id(), marks.get(i), byHand.get(i)));
             }
         }
         return rows;
+    }
+
+    private static List<String> row(String hole, MarkPosterior mark, MarkJudgement byHand) {
+        OptionalDouble predicted = mark.predicted();
+        OptionalDouble residual = mark.residual();
+        Optional<MarkChances> chances = mark.chances();
+        return List.of(
+                hole,
+                Cells.given(mark.mark().depth()),
+                Cells.azimuth(mark.mark().offset()),
+                predicted.isPresent() ? Cells.azimuth(predicted.getAsDouble()) : "",
+                residual.isPresent() ? Cells.difference(residual.getAsDouble()) : "",
+                chances.map(known -> Cells.number(known.sound())).orElse(""),
+                chances.map(known -> Cells.number(known.flipped())).orElse(""),
+                chances.map(known -> Cells.number(known.wrong())).orElse(""),
+                Cells.word(mark.verdict()),
+                Cells.word(byHand.verdict()));
     }
 
     private List<List<String>> trace() {

@@ -8,9 +8,8 @@ import io.github.kernlot.orientation.BetaConvention.Apex;
 import io.github.kernlot.orientation.BetaConvention.Sense;
 import io.github.kernlot.orientation.BetaConvention.View;
 import io.github.kernlot.orientation.WallReference;
-import io.github.kernlot.orientation.line.HandMethod;
-import io.github.kernlot.orientation.line.MarkJudgement.Verdict;
-import io.github.kernlot.orientation.line.MarkNoise;
+import io.github.kernlot.orientation.line.LineModel;
+import io.github.kernlot.orientation.line.MarkPosterior.Verdict;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.North;
@@ -28,6 +27,12 @@ import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** Holes with a known truth come out as they are, whatever the marks stand for and however beta was read. */
 class OrientedHoleProperties {
+
+    /** What the grid of angles leaves of a line that marks without error define, degrees. */
+    private static final double ON_THE_GRID = 1e-3;
+
+    /** Next to vertical all marks of the low side together may say next to nothing of the line: no truth to be found there. */
+    private static final double TELLING = 90;
 
     /** A side that marks can stand for, with the direction in the ground that it lies nearest to. */
     enum Side {
@@ -56,7 +61,11 @@ class OrientedHoleProperties {
     }
 
     private static OrientationSettings settings(WallReference side, BetaConvention beta, North output) {
-        return new OrientationSettings(beta, new HandMethod(side, MarkNoise.assumed(), 10, 1), 1e6, output);
+        return OrientationSettings.assumed()
+                .withBeta(beta)
+                .withModel(LineModel.assumed().withSide(side))
+                .withLineSigmaLimit(1e6)
+                .withOutput(output);
     }
 
     private static List<SurveyStation> stations(Random random) {
@@ -112,18 +121,21 @@ class OrientedHoleProperties {
             TrueHole.Reading truth = readings.get(i);
             OrientedStructure found = hole.structures().get(i);
             assertEquals("", found.note());
+            if (found.line().orElseThrow().sigma() > TELLING) {
+                continue;
+            }
             assertEquals(
                     0,
                     truth.plane()
                             .withAzimuthTurned(outputFromGrid)
                             .angleTo(found.plane().orElseThrow()),
-                    1e-8);
+                    ON_THE_GRID);
             assertEquals(
                     0,
                     truth.lineation()
                             .withAzimuthTurned(outputFromGrid)
                             .angleTo(found.lineation().orElseThrow()),
-                    1e-8);
+                    ON_THE_GRID);
             assertEquals(hole.trace().positionAt(truth.structure().depth()), found.position());
         }
     }
@@ -145,8 +157,8 @@ class OrientedHoleProperties {
 
         assertTruth(readings, hole, 0);
         hole.line().marks().forEach(mark -> {
-            assertEquals(Verdict.AGREES, mark.verdict());
-            assertEquals(0, mark.residual().orElseThrow(), 1e-8);
+            assertEquals(Verdict.SOUND, mark.verdict());
+            assertEquals(0, mark.residual().orElse(0), 0.1);
         });
         assertTrue(hole.findings().isEmpty());
     }
@@ -199,12 +211,15 @@ class OrientedHoleProperties {
                 settings(WallReference.lowSide(), BetaConvention.HOUSE, North.GRID));
 
         for (int i = 0; i < readings.size(); i++) {
+            if (low.structures().get(i).line().orElseThrow().sigma() > TELLING) {
+                continue;
+            }
             double apart = north.structures()
                     .get(i)
                     .plane()
                     .orElseThrow()
                     .angleTo(low.structures().get(i).plane().orElseThrow());
-            assertEquals(0, apart, 1e-8);
+            assertEquals(0, apart, ON_THE_GRID);
         }
     }
 }

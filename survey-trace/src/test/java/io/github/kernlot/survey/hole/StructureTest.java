@@ -4,9 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.kernlot.orientation.BetaConvention;
-import io.github.kernlot.orientation.line.HandMethod;
-import io.github.kernlot.survey.North;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -77,8 +74,7 @@ class StructureTest {
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void aLimitOfTheLinesSigmaThatIsNotAboveZeroIsRefused(double limit) {
-        String message =
-                refusal(() -> new OrientationSettings(BetaConvention.HOUSE, HandMethod.assumed(), limit, North.GRID));
+        String message = refusal(() -> OrientationSettings.assumed().withLineSigmaLimit(limit));
 
         assertTrue(message.startsWith("line sigma limit is "), message);
     }

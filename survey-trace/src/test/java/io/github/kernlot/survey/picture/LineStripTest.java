@@ -69,7 +69,7 @@ class LineStripTest {
     void theLegendCountsVerdictsAndJoins() {
         List<String> texts = Drawn.of(LineStrip.of(SampleHoles.inclined())).texts();
         assertTrue(texts.containsAll(
-                List.of("agrees 23", "disagrees 2", "alone 1", "left out 1", "broken joins 2", "doubtful joins 2")));
+                List.of("sound 24", "flipped 1", "wrong 1", "left out 1", "broken joins 2", "doubtful joins 2")));
     }
 
     @Test

@@ -31,7 +31,7 @@ class PlanAndSectionTest {
         List<OrientationMark> marks = dip == -90 || dip == 90
                 ? List.of()
                 : List.of(OrientationMark.of(10, 0, core), OrientationMark.of(20, 0, core));
-        return SampleHoles.orient(id, trace, marks, Optional.empty(), List.of(structures));
+        return SampleHoles.orient(id, trace, marks, Optional.of(List.of()), List.of(structures));
     }
 
     /** The traces: plan first, then section. */
@@ -103,9 +103,8 @@ class PlanAndSectionTest {
     @Test
     void theMapIsOnTheGridWhateverNorthTheResultsHave() {
         OrientationSettings assumed = OrientationSettings.assumed();
-        Drawn drawn = Drawn.of(PlanAndSection.of(List.of(OrientedHole.orient(
-                SampleHoles.magneticLog(),
-                new OrientationSettings(assumed.beta(), assumed.hand(), assumed.lineSigmaLimit(), North.MAGNETIC)))));
+        Drawn drawn = Drawn.of(PlanAndSection.of(
+                List.of(OrientedHole.orient(SampleHoles.magneticLog(), assumed.withOutput(North.MAGNETIC)))));
         List<Point> trace = traces(drawn).get(0);
         Point end = trace.get(trace.size() - 1);
         // magnetic 90 is grid 90 + 10 + 2

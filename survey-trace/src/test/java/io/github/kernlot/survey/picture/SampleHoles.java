@@ -7,7 +7,6 @@ import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.Position;
 import io.github.kernlot.orientation.WallReference;
-import io.github.kernlot.orientation.line.HandMethod;
 import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.JoinFit;
 import io.github.kernlot.orientation.line.OrientationMark;
@@ -113,10 +112,8 @@ final class SampleHoles {
             marks.add(OrientationMark.of(7.0 * i, (i % 3 + 358) % 360, CORE));
         }
         OrientationSettings assumed = OrientationSettings.assumed();
-        HandMethod hand = new HandMethod(WallReference.north(), assumed.hand().noise(), 10, 1);
         HoleLog log = new HoleLog("TW-5", trace, marks, Optional.empty(), List.of(Structure.of(20, "joint", 30, 45)));
-        return OrientedHole.orient(
-                log, new OrientationSettings(assumed.beta(), hand, assumed.lineSigmaLimit(), assumed.output()));
+        return OrientedHole.orient(log, assumed.withModel(assumed.model().withSide(WallReference.north())));
     }
 
     /** A vertical hole with one station and nothing else. */

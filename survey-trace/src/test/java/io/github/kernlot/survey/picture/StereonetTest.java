@@ -112,9 +112,7 @@ class StereonetTest {
     void holesWithDifferentNorthsAreRefused() {
         OrientedHole grid = SampleHoles.inclined();
         OrientationSettings assumed = OrientationSettings.assumed();
-        OrientedHole magnetic = OrientedHole.orient(
-                SampleHoles.magneticLog(),
-                new OrientationSettings(assumed.beta(), assumed.hand(), assumed.lineSigmaLimit(), North.MAGNETIC));
+        OrientedHole magnetic = OrientedHole.orient(SampleHoles.magneticLog(), assumed.withOutput(North.MAGNETIC));
         assertThrows(IllegalArgumentException.class, () -> Stereonet.of(List.of(grid, magnetic)));
         assertThrows(IllegalArgumentException.class, () -> Stereonet.of(List.of()));
         Drawn.of(Stereonet.of(List.of(magnetic))).assertSound();
@@ -123,9 +121,7 @@ class StereonetTest {
     @Test
     void theHolesDirectionIsTurnedToTheNorthOfTheResults() {
         OrientationSettings assumed = OrientationSettings.assumed();
-        OrientedHole magnetic = OrientedHole.orient(
-                SampleHoles.magneticLog(),
-                new OrientationSettings(assumed.beta(), assumed.hand(), assumed.lineSigmaLimit(), North.MAGNETIC));
+        OrientedHole magnetic = OrientedHole.orient(SampleHoles.magneticLog(), assumed.withOutput(North.MAGNETIC));
         // the hole was surveyed horizontal along magnetic azimuth 90: its ring lies at the east rim
         Drawn drawn = Drawn.of(Stereonet.of(List.of(magnetic)));
         assertTrue(drawn.all("circle").stream()

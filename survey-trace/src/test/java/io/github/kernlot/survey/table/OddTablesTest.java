@@ -301,18 +301,18 @@ class OddTablesTest {
                         "survey.extrapolation_limit_m = 40")
                 .read()
                 .settings();
-        assertEquals(WallReference.highSide(), settings.hand().side());
+        assertEquals(WallReference.highSide(), settings.model().side());
         assertEquals(
                 new BetaConvention(
                         BetaConvention.Sense.ANTICLOCKWISE, BetaConvention.View.DOWN_HOLE, BetaConvention.Apex.UP_HOLE),
                 settings.beta());
-        assertEquals(0, settings.hand().noise().sensor());
-        assertEquals(3, settings.hand().noise().level());
-        assertEquals(4, settings.hand().noise().pencilMillimetres());
-        assertEquals(5, settings.hand().noise().transferMillimetres());
-        assertEquals(6, settings.hand().noise().bias());
-        assertEquals(7, settings.hand().tolerance());
-        assertEquals(2, settings.hand().neighbours());
+        assertEquals(0, settings.model().noise().sensor());
+        assertEquals(3, settings.model().noise().level());
+        assertEquals(4, settings.model().noise().pencilMillimetres());
+        assertEquals(5, settings.model().noise().transferMillimetres());
+        assertEquals(6, settings.model().noise().bias());
+        assertEquals(7, settings.handTolerance());
+        assertEquals(2, settings.handNeighbours());
         assertEquals(20, settings.lineSigmaLimit());
         assertEquals(100, tables.read().hole("TN-1").trace().reach());
     }

@@ -75,10 +75,12 @@ class ResultTablesTest {
     void theColumnsAreThoseOfTheDesign() throws IOException {
         write();
         assertEquals(
-                "hole_id,depth_m,kind,alpha_deg,beta_deg,gamma_deg,status,line_angle_deg,line_sigma_deg,dip_deg,dip_direction_deg,"
+                "hole_id,depth_m,kind,alpha_deg,beta_deg,gamma_deg,status,line_angle_deg,line_sigma_deg,line_low_deg,line_high_deg,dip_deg,dip_direction_deg,"
                         + "plunge_deg,trend_deg,easting_m,northing_m,elevation_m,note,logger",
                 header("oriented.csv"));
-        assertEquals("hole_id,depth_m,offset_deg,predicted_deg,residual_deg,verdict", header("marks.csv"));
+        assertEquals(
+                "hole_id,depth_m,offset_deg,predicted_deg,residual_deg,p_sound,p_flipped,p_wrong,verdict,by_hand",
+                header("marks.csv"));
         assertEquals(
                 "hole_id,depth_m,easting_m,northing_m,elevation_m,azimuth_deg,dip_deg,scribe_turn_deg",
                 header("trace.csv"));
@@ -234,7 +236,8 @@ class ResultTablesTest {
                 "marks.csv",
                 "hole_id,depth_m,offset_deg,use,reason\nTN-1,10,20,,\nTN-1,20,21,,\nTN-1,25,150,,\nTN-1,28,20,no,spun\nTN-2,12,350,,\n");
         write();
-        assertEquals(List.of("agrees", "agrees", "disagrees", "left out", "alone"), column("marks.csv", "verdict"));
+        assertEquals(List.of("sound", "sound", "wrong", "left out", "sound"), column("marks.csv", "verdict"));
+        assertEquals(List.of("agrees", "agrees", "disagrees", "left out", "alone"), column("marks.csv", "by_hand"));
         List<NamedCsvRecord> rows = rows("marks.csv");
         assertEquals("", rows.get(4).getField("predicted_deg"));
         assertEquals("", rows.get(4).getField("residual_deg"));
