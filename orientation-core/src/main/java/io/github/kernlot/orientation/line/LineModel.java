@@ -76,7 +76,22 @@ public record LineModel(WallReference side, MarkNoise noise, MarkBlunders blunde
      * @throws IllegalArgumentException if the path does not reach a mark, or the side does not exist there
      */
     public ReferenceLine reconcile(HolePath path, List<OrientationMark> marks, List<Join> joins) {
-        return new ReferenceLine(this, path, marks, joins);
+        return reconcile(path, marks, joins, DrawnLines.everywhere());
+    }
+
+    /**
+     * Reconciles the marks of a hole whose joins were recorded, and of which one knows where the line was drawn: it wanders there
+     * alone.
+     *
+     * @param path the path of the hole
+     * @param marks the marks in any order, with their offsets as one reads them who looks down-hole
+     * @param joins all joins that are not perfect, in any order; without one all core fits
+     * @param drawn where the line was drawn
+     * @return the line
+     * @throws IllegalArgumentException if the path does not reach a mark, or the side does not exist there
+     */
+    public ReferenceLine reconcile(HolePath path, List<OrientationMark> marks, List<Join> joins, DrawnLines drawn) {
+        return new ReferenceLine(this, path, marks, joins, drawn);
     }
 
     /**
@@ -89,12 +104,25 @@ public record LineModel(WallReference side, MarkNoise noise, MarkBlunders blunde
      * @throws IllegalArgumentException if the path does not reach a mark, or the side does not exist there
      */
     public ReferenceLine reconcile(HolePath path, List<OrientationMark> marks) {
+        return reconcile(path, marks, DrawnLines.everywhere());
+    }
+
+    /**
+     * Reconciles the marks of a hole of which nobody has said how the runs fit, and of which one knows where the line was drawn.
+     *
+     * @param path the path of the hole
+     * @param marks the marks in any order, with their offsets as one reads them who looks down-hole
+     * @param drawn where the line was drawn
+     * @return the line
+     * @throws IllegalArgumentException if the path does not reach a mark, or the side does not exist there
+     */
+    public ReferenceLine reconcile(HolePath path, List<OrientationMark> marks, DrawnLines drawn) {
         List<Join> doubtful = marks.stream()
                 .filter(mark -> mark.leftOut().isEmpty())
                 .map(OrientationMark::depth)
                 .distinct()
                 .map(depth -> new Join(depth, JoinFit.DOUBTFUL))
                 .toList();
-        return new ReferenceLine(this, path, marks, doubtful);
+        return reconcile(path, marks, doubtful, drawn);
     }
 }

@@ -18,6 +18,7 @@ final class LinePiece {
     private final double[] depths;
     private final List<Join> joins;
     private final double[] joinDepths;
+    private final DrawnLines drawn;
     private final CircularChain chain;
 
     /**
@@ -26,9 +27,11 @@ final class LinePiece {
      * @param model the model
      * @param sightings the used marks in the order of depth, at least one
      * @param joins the locked and doubtful joins in the order of depth
+     * @param drawn where the line was drawn
      */
-    LinePiece(LineModel model, List<Sighting> sightings, List<Join> joins) {
+    LinePiece(LineModel model, List<Sighting> sightings, List<Join> joins, DrawnLines drawn) {
         this.model = model;
+        this.drawn = drawn;
         this.sightings = sightings;
         this.joins = joins;
         this.joinDepths = joins.stream().mapToDouble(Join::depth).toArray();
@@ -76,8 +79,12 @@ final class LinePiece {
         return precisions;
     }
 
+    private MarkBlunders blunders(Sighting sighting) {
+        return sighting.mark().blunders().orElse(model.blunders());
+    }
+
     private double[] likelihood(Sighting sighting) {
-        MarkBlunders blunders = model.blunders();
+        MarkBlunders blunders = blunders(sighting);
         double[] sound = grid.gaussian(sighting.angle(), sighting.sigma());
         double[] flipped = grid.gaussian(sighting.angle() + 180, sighting.sigma());
         double[] likelihood = new double[grid.size()];
@@ -92,10 +99,11 @@ final class LinePiece {
 
     /** From one depth to another; a join at the upper depth lies between, one at the lower does not. */
     private Drift drift(double from, double to) {
-        return drift(to - from, joins.subList(above(joinDepths, from), above(joinDepths, to)));
+        return drift(from, to, joins.subList(above(joinDepths, from), above(joinDepths, to)));
     }
 
-    private Drift drift(double length, List<Join> between) {
+    private Drift drift(double from, double to, List<Join> between) {
+        double length = drawn.length(from, to);
         LineDrift drift = model.drift();
         double variance = drift.wander() * drift.wander() * length;
         double held = 1;
@@ -185,11 +193,12 @@ final class LinePiece {
 
     /** The derivative of a mark's likelihood by the angle at which it puts the line, per degree. */
     private double[] slope(Sighting sighting) {
+        MarkBlunders blunders = blunders(sighting);
         double[] slope = new double[grid.size()];
         double[] sound = grid.gaussianSlope(sighting.angle(), sighting.sigma());
         double[] flipped = grid.gaussianSlope(sighting.angle() + 180, sighting.sigma());
         for (int i = 0; i < slope.length; i++) {
-            slope[i] = model.blunders().sound() * sound[i] + model.blunders().flipped() * flipped[i];
+            slope[i] = blunders.sound() * sound[i] + blunders.flipped() * flipped[i];
         }
         return slope;
     }
@@ -197,17 +206,29 @@ final class LinePiece {
     /** What was found of one used mark. */
     MarkPosterior mark(int index) {
         Sighting sighting = sightings.get(index);
+        MarkBlunders blunders = blunders(sighting);
         double[] others = chain.withoutOwn(index);
-        double sound = model.blunders().sound() * overlap(others, grid.gaussian(sighting.angle(), sighting.sigma()));
-        double flipped =
-                model.blunders().flipped() * overlap(others, grid.gaussian(sighting.angle() + 180, sighting.sigma()));
-        double wrong = model.blunders().wrong() / 360;
+        double sound = blunders.sound() * overlap(others, grid.gaussian(sighting.angle(), sighting.sigma()));
+        double flipped = blunders.flipped() * overlap(others, grid.gaussian(sighting.angle() + 180, sighting.sigma()));
+        double wrong = blunders.wrong() / 360;
         double all = sound + flipped + wrong;
         return new MarkPosterior(
                 sighting.mark(),
                 sighting.sigma(),
                 sightings.size() > 1 ? predicted(sighting, others) : OptionalDouble.empty(),
                 Optional.of(new MarkChances(sound / all, flipped / all, wrong / all)));
+    }
+
+    /** How much better one used mark agrees with the others read the other way: the logarithm of the ratio. */
+    double logMirrorOdds(int index) {
+        Sighting sighting = sightings.get(index);
+        double[] others = chain.withoutOwn(index);
+        // the mark's offset c puts the line at something - c
+        double turned = 2 * sighting.mark().offset();
+        Sighting mirrored = new Sighting(sighting.mark(), sighting.angle() + turned, sighting.sigma());
+        double least = Double.MIN_NORMAL;
+        return Math.log(
+                (overlap(others, likelihood(mirrored)) + least) / (overlap(others, likelihood(sighting)) + least));
     }
 
     private double overlap(double[] density, double[] likelihood) {
@@ -241,8 +262,8 @@ final class LinePiece {
         }
         double doubtful = model.drift().doubtful();
         Drift since =
-                drift(join.depth() - depths[index - 1], joins.subList(above(joinDepths, depths[index - 1]), place));
-        Drift until = drift(depths[index] - join.depth(), joins.subList(place + 1, above(joinDepths, depths[index])));
+                drift(depths[index - 1], join.depth(), joins.subList(above(joinDepths, depths[index - 1]), place));
+        Drift until = drift(join.depth(), depths[index], joins.subList(place + 1, above(joinDepths, depths[index])));
         return chain.probabilityUniform(
                 index, transition(since), transition(new Drift(doubtful * doubtful, 1)), transition(until), prior);
     }

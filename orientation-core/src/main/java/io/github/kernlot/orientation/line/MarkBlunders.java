@@ -38,4 +38,16 @@ public record MarkBlunders(double flipped, double wrong) {
     public double sound() {
         return 1 - flipped - wrong;
     }
+
+    /**
+     * The same priors with wrong marks more frequent.
+     *
+     * @param factor how many times as frequent, 1 or more
+     * @return the priors; wrong marks fill at most what flipped ones leave
+     * @throws IllegalArgumentException if the factor is not a finite number, 1 or above
+     */
+    public MarkBlunders withWrongTimes(double factor) {
+        double times = Require.inRange("factor on the prior of a wrong mark", factor, 1, Double.MAX_VALUE, "");
+        return new MarkBlunders(flipped, Math.min(wrong * times, 1 - flipped));
+    }
 }

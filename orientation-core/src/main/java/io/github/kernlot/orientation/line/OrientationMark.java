@@ -15,9 +15,17 @@ import java.util.OptionalDouble;
  * @param diameter the diameter of the core at the mark, by which widths of pencil and jig become degrees
  * @param sigma the mark's own standard deviation in degrees, above 0, which replaces that of its causes; empty where none was given
  * @param leftOut why a geologist leaves this mark out; empty for a mark that is used
+ * @param source who made it and with what
+ * @param blunders the mark's own priors of being flipped or wrong, which replace those of the model; empty where the model's hold
  */
 public record OrientationMark(
-        double depth, double offset, CoreDiameter diameter, OptionalDouble sigma, Optional<String> leftOut) {
+        double depth,
+        double offset,
+        CoreDiameter diameter,
+        OptionalDouble sigma,
+        Optional<String> leftOut,
+        MarkSource source,
+        Optional<MarkBlunders> blunders) {
 
     /**
      * Checks the numbers.
@@ -34,7 +42,7 @@ public record OrientationMark(
     }
 
     /**
-     * A mark that is used, with the sigma of its causes.
+     * A mark that is used, with the sigma of its causes and the priors of the model, of which nobody knows who made it.
      *
      * @param depth metres along the hole, 0 or more
      * @param offset clockwise from the drawn line looking down-hole, degrees in [0, 360]
@@ -43,7 +51,34 @@ public record OrientationMark(
      * @throws IllegalArgumentException if a number lies outside its range
      */
     public static OrientationMark of(double depth, double offset, CoreDiameter diameter) {
-        return new OrientationMark(depth, offset, diameter, OptionalDouble.empty(), Optional.empty());
+        return new OrientationMark(
+                depth,
+                offset,
+                diameter,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                MarkSource.unknown(),
+                Optional.empty());
+    }
+
+    /**
+     * The same mark at another place round the core.
+     *
+     * @param degrees clockwise from the drawn line looking down-hole, degrees in [0, 360]
+     * @return the mark
+     * @throws IllegalArgumentException if the offset lies outside its range
+     */
+    public OrientationMark withOffset(double degrees) {
+        return new OrientationMark(depth, degrees, diameter, sigma, leftOut, source, blunders);
+    }
+
+    /**
+     * The mark as it is read by one who looks the other way: its offset is 360 minus this one.
+     *
+     * @return the mark
+     */
+    public OrientationMark mirrored() {
+        return withOffset(Degrees.wrap360(-offset));
     }
 
     /**
@@ -54,7 +89,7 @@ public record OrientationMark(
      * @throws IllegalArgumentException if it is not a finite number above 0
      */
     public OrientationMark withSigma(double degrees) {
-        return new OrientationMark(depth, offset, diameter, OptionalDouble.of(degrees), leftOut);
+        return new OrientationMark(depth, offset, diameter, OptionalDouble.of(degrees), leftOut, source, blunders);
     }
 
     /**
@@ -64,7 +99,27 @@ public record OrientationMark(
      * @return the mark
      */
     public OrientationMark leftOutFor(String reason) {
-        return new OrientationMark(depth, offset, diameter, sigma, Optional.of(reason));
+        return new OrientationMark(depth, offset, diameter, sigma, Optional.of(reason), source, blunders);
+    }
+
+    /**
+     * The same mark by somebody.
+     *
+     * @param other who made it and with what
+     * @return the mark
+     */
+    public OrientationMark withSource(MarkSource other) {
+        return new OrientationMark(depth, offset, diameter, sigma, leftOut, other, blunders);
+    }
+
+    /**
+     * The same mark with priors of its own.
+     *
+     * @param own how probable it is that this mark is flipped or wrong
+     * @return the mark
+     */
+    public OrientationMark withBlunders(MarkBlunders own) {
+        return new OrientationMark(depth, offset, diameter, sigma, leftOut, source, Optional.of(own));
     }
 
     /** As it is written in a log: {@code mark at 27.30 m, offset 338.0}. */

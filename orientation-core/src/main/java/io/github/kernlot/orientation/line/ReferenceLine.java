@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 
 /** The reference line of one hole, reconciled: what {@link LineModel} gives. */
 public final class ReferenceLine {
@@ -14,36 +15,47 @@ public final class ReferenceLine {
     private final LineModel model;
     private final HolePath path;
     private final Breaks breaks;
+    private final DrawnLines drawn;
+    private final List<Join> recorded;
+    private final List<Sighting> sightings;
+    private final List<List<Join>> wholeJoins;
     private final List<Optional<LinePiece>> pieces = new ArrayList<>();
     private final List<MarkPosterior> marks;
     private final List<JoinPosterior> joins;
 
-    ReferenceLine(LineModel model, HolePath path, List<OrientationMark> marks, List<Join> joins) {
+    ReferenceLine(LineModel model, HolePath path, List<OrientationMark> marks, List<Join> recorded, DrawnLines drawn) {
         this.model = model;
         this.path = path;
-        this.breaks = new Breaks(joins);
-        List<Join> sorted =
-                joins.stream().sorted(Comparator.comparingDouble(Join::depth)).toList();
-        List<Sighting> sightings = Sighting.all(marks, path, model.side(), model.noise());
-        List<List<Sighting>> used =
-                breaks.divide(sightings.stream().filter(Sighting::isUsed).toList(), Sighting::depth);
-        List<List<Join>> whole = breaks.divide(
+        this.drawn = drawn;
+        this.recorded = List.copyOf(recorded);
+        List<Join> sorted = drawn.withGaps(recorded).stream()
+                .sorted(Comparator.comparingDouble(Join::depth))
+                .toList();
+        this.breaks = new Breaks(sorted);
+        this.sightings = Sighting.all(marks, path, model.side(), model.noise());
+        this.wholeJoins = breaks.divide(
                 sorted.stream().filter(join -> join.fit() != JoinFit.BROKEN).toList(), Join::depth);
+        List<List<Sighting>> used = used(sightings);
         for (int i = 0; i < used.size(); i++) {
-            pieces.add(
-                    used.get(i).isEmpty()
-                            ? Optional.empty()
-                            : Optional.of(new LinePiece(model, used.get(i), whole.get(i))));
+            pieces.add(used.get(i).isEmpty() ? Optional.empty() : Optional.of(piece(used, i)));
         }
-        this.marks = judged(sightings);
+        this.marks = judged();
         this.joins = sorted.stream().map(this::judged).toList();
+    }
+
+    private List<List<Sighting>> used(List<Sighting> all) {
+        return breaks.divide(all.stream().filter(Sighting::isUsed).toList(), Sighting::depth);
+    }
+
+    private LinePiece piece(List<List<Sighting>> used, int number) {
+        return new LinePiece(model, used.get(number), wholeJoins.get(number), drawn);
     }
 
     private Optional<LinePiece> pieceAt(double depth) {
         return pieces.get(breaks.above(depth));
     }
 
-    private List<MarkPosterior> judged(List<Sighting> sightings) {
+    private List<MarkPosterior> judged() {
         List<MarkPosterior> judged = new ArrayList<>();
         int[] next = new int[pieces.size()];
         for (Sighting sighting : sightings) {
@@ -78,12 +90,13 @@ public final class ReferenceLine {
      * The line at a depth.
      *
      * @param depth metres along the hole
-     * @return the line; empty where it is unanchored, because no used mark is on this piece of core
+     * @return the line; empty where it was not drawn, or is unanchored because no used mark is on this piece of core
      * @throws IllegalArgumentException if the path does not reach that depth
      */
     public Optional<LinePosterior> at(double depth) {
         CoreFrame carried = path.carriedFrameAt(depth);
         return pieceAt(depth)
+                .filter(piece -> drawn.isDrawnAt(depth))
                 .map(piece -> new LinePosterior(carried, model.side().countedFrom(), piece.at(depth)));
     }
 
@@ -116,9 +129,18 @@ public final class ReferenceLine {
     }
 
     /**
+     * Where the line was drawn.
+     *
+     * @return the lines
+     */
+    public DrawnLines drawn() {
+        return drawn;
+    }
+
+    /**
      * What was found of each join.
      *
-     * @return the joins in the order of depth
+     * @return the joins in the order of depth, with one for each gap where the line was not drawn on core that is not broken
      */
     public List<JoinPosterior> joins() {
         return joins;
@@ -135,5 +157,42 @@ public final class ReferenceLine {
                 .flatMap(Optional::stream)
                 .mapToDouble(LinePiece::logEvidence)
                 .sum();
+    }
+
+    /** The evidence that the marks would have if some were changed, without a change of their depth. */
+    double logEvidenceWith(UnaryOperator<OrientationMark> change) {
+        List<OrientationMark> changed =
+                sightings.stream().map(Sighting::mark).map(change).toList();
+        List<List<Sighting>> before = used(sightings);
+        List<List<Sighting>> after = used(Sighting.all(changed, path, model.side(), model.noise()));
+        double sum = 0;
+        for (int i = 0; i < pieces.size(); i++) {
+            if (!after.get(i).isEmpty()) {
+                LinePiece piece =
+                        before.get(i).equals(after.get(i)) ? pieces.get(i).orElseThrow() : piece(after, i);
+                sum += piece.logEvidence();
+            }
+        }
+        return sum;
+    }
+
+    /** The same hole with some marks changed, without a change of their depth. */
+    ReferenceLine with(UnaryOperator<OrientationMark> change) {
+        List<OrientationMark> changed =
+                sightings.stream().map(Sighting::mark).map(change).toList();
+        return new ReferenceLine(model, path, changed, recorded, drawn);
+    }
+
+    /** How much better each used mark agrees with all others when it is read the other way. */
+    List<MirroredMark> mirrored() {
+        List<MirroredMark> mirrored = new ArrayList<>();
+        List<List<Sighting>> used = used(sightings);
+        for (int number = 0; number < pieces.size(); number++) {
+            for (int i = 0; i < used.get(number).size(); i++) {
+                double odds = pieces.get(number).orElseThrow().logMirrorOdds(i);
+                mirrored.add(new MirroredMark(used.get(number).get(i).mark(), odds));
+            }
+        }
+        return mirrored;
     }
 }

@@ -20,7 +20,10 @@ class MarkInfluenceTest {
         List<OrientationMark> marks = new ArrayList<>();
         for (int i = 0; i < OFFSETS.length; i++) {
             double offset = OFFSETS[i] - (i == moved ? by : 0);
-            marks.add(OrientationMark.of(3.0 * (i + 1), Degrees.wrap360(offset), CoreDiameter.ofMillimetres(63.5)));
+            OrientationMark mark =
+                    OrientationMark.of(3.0 * (i + 1), Degrees.wrap360(offset), CoreDiameter.ofMillimetres(63.5));
+            // two marks with priors of their own
+            marks.add(i == 1 || i == 3 ? mark.withBlunders(new MarkBlunders(0.1, 0.4)) : mark);
         }
         return marks;
     }
@@ -53,7 +56,9 @@ class MarkInfluenceTest {
     void withoutBlundersAndSlipsTheInfluencesSumToOne() {
         LineModel model =
                 LineModel.assumed().withBlunders(new MarkBlunders(0, 0)).withDrift(new LineDrift(0.2, 0.5, 3, 0));
-        List<OrientationMark> near = marks(-1, 0).subList(0, 3);
+        List<OrientationMark> near = marks(-1, 0).subList(0, 3).stream()
+                .map(mark -> mark.withBlunders(model.blunders()))
+                .toList();
         double sum = model.reconcile(PATH, near, JOINS).influences(8).stream()
                 .mapToDouble(MarkInfluence::weight)
                 .sum();

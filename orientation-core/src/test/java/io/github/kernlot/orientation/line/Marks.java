@@ -52,8 +52,7 @@ final class Marks {
 
     static List<OrientationMark> turned(List<OrientationMark> marks, double angle) {
         return marks.stream()
-                .map(mark -> new OrientationMark(
-                        mark.depth(), wrapped(mark.offset() + angle), mark.diameter(), mark.sigma(), mark.leftOut()))
+                .map(mark -> mark.withOffset(wrapped(mark.offset() + angle)))
                 .toList();
     }
 

@@ -118,4 +118,19 @@ class ReferenceLineTest {
                 Math.abs(Degrees.wrap180(modes.get(0).angle() - modes.get(1).angle())),
                 0.1);
     }
+
+    @Test
+    void aMarksOwnPriorsReplaceThoseOfTheModel() {
+        OrientationMark doubted = OrientationMark.of(5, 20, CORE).withBlunders(new MarkBlunders(0.1, 0.6));
+        ReferenceLine line = MODEL.reconcile(PATH, List.of(doubted), List.of());
+        ReferenceLine model = MODEL.withBlunders(new MarkBlunders(0.1, 0.6))
+                .reconcile(PATH, List.of(OrientationMark.of(5, 20, CORE)), List.of());
+
+        assertEquals(model.at(5).orElseThrow().sigma(), line.at(5).orElseThrow().sigma(), 0);
+        assertEquals(
+                new MarkChances(0.3, 0.1, 0.6).wrong(),
+                line.marks().get(0).chances().orElseThrow().wrong(),
+                1e-9);
+        assertEquals(0, MODEL.reconcile(PATH, List.of(doubted), List.of()).logEvidence() - model.logEvidence(), 1e-12);
+    }
 }
