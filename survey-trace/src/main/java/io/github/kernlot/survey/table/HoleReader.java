@@ -6,6 +6,7 @@ import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.JoinFit;
+import io.github.kernlot.orientation.line.MarkSource;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.check.Finding;
@@ -107,7 +108,8 @@ final class HoleReader {
                 : Degrees.wrap360(diameter.toDegrees(millimetres.getAsDouble()));
         Optional<String> leftOut =
                 isUsed ? Optional.empty() : Optional.of(row.text("reason").replaceAll("\\s+", " "));
-        return Optional.of(new OrientationMark(depth(row), offset, diameter, sigma, leftOut));
+        return Optional.of(new OrientationMark(
+                depth(row), offset, diameter, sigma, leftOut, MarkSource.unknown(), Optional.empty()));
     }
 
     private CoreDiameter diameter(OptionalDouble ofMark, Optional<Collar> collar) {
