@@ -166,6 +166,10 @@ final class LinePiece {
         return chain.between(place.index, place.since, place.until);
     }
 
+    boolean isWitness(int index) {
+        return sightings.get(index).isWitness();
+    }
+
     double logEvidence() {
         return chain.logEvidence();
     }
@@ -186,7 +190,9 @@ final class LinePiece {
         double[] radians = ChainInfluence.on(grid, chain, place.index, place.since, place.until, slopes);
         List<MarkInfluence> influences = new ArrayList<>();
         for (int i = 0; i < radians.length; i++) {
-            influences.add(new MarkInfluence(sightings.get(i).mark(), Math.toDegrees(radians[i])));
+            if (!isWitness(i)) {
+                influences.add(new MarkInfluence(sightings.get(i).mark(), Math.toDegrees(radians[i])));
+            }
         }
         return influences;
     }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** The reference line of one hole, reconciled: what {@link LineModel} gives. */
 public final class ReferenceLine {
@@ -18,12 +19,24 @@ public final class ReferenceLine {
     private final DrawnLines drawn;
     private final List<Join> recorded;
     private final List<Sighting> sightings;
+    private final List<Sighting> witnesses;
     private final List<List<Join>> wholeJoins;
     private final List<Optional<LinePiece>> pieces = new ArrayList<>();
     private final List<MarkPosterior> marks;
     private final List<JoinPosterior> joins;
 
     ReferenceLine(LineModel model, HolePath path, List<OrientationMark> marks, List<Join> recorded, DrawnLines drawn) {
+        this(model, path, marks, recorded, drawn, List.of());
+    }
+
+    private ReferenceLine(
+            LineModel model,
+            HolePath path,
+            List<OrientationMark> marks,
+            List<Join> recorded,
+            DrawnLines drawn,
+            List<Sighting> witnesses) {
+        this.witnesses = witnesses;
         this.model = model;
         this.path = path;
         this.drawn = drawn;
@@ -44,7 +57,11 @@ public final class ReferenceLine {
     }
 
     private List<List<Sighting>> used(List<Sighting> all) {
-        return breaks.divide(all.stream().filter(Sighting::isUsed).toList(), Sighting::depth);
+        return breaks.divide(
+                Stream.concat(all.stream().filter(Sighting::isUsed), witnesses.stream())
+                        .sorted(Comparator.comparingDouble(Sighting::depth))
+                        .toList(),
+                Sighting::depth);
     }
 
     private LinePiece piece(List<List<Sighting>> used, int number) {
@@ -60,10 +77,15 @@ public final class ReferenceLine {
         int[] next = new int[pieces.size()];
         for (Sighting sighting : sightings) {
             int number = breaks.above(sighting.depth());
-            judged.add(
-                    sighting.isUsed()
-                            ? pieces.get(number).orElseThrow().mark(next[number]++)
-                            : leftOut(sighting, pieces.get(number)));
+            if (sighting.isUsed()) {
+                LinePiece piece = pieces.get(number).orElseThrow();
+                while (piece.isWitness(next[number])) {
+                    next[number]++;
+                }
+                judged.add(piece.mark(next[number]++));
+            } else {
+                judged.add(leftOut(sighting, pieces.get(number)));
+            }
         }
         return List.copyOf(judged);
     }
@@ -90,7 +112,7 @@ public final class ReferenceLine {
      * The line at a depth.
      *
      * @param depth metres along the hole
-     * @return the line; empty where it was not drawn, or is unanchored because no used mark is on this piece of core
+     * @return the line; empty where it was not drawn, or is unanchored because no used mark and no witness is on this piece of core
      * @throws IllegalArgumentException if the path does not reach that depth
      */
     public Optional<LinePosterior> at(double depth) {
@@ -108,6 +130,23 @@ public final class ReferenceLine {
      */
     public List<MarkInfluence> influences(double depth) {
         return pieceAt(depth).map(piece -> piece.influences(depth)).orElse(List.of());
+    }
+
+    /**
+     * The same line with structures of a known fabric as witnesses beside the marks. They can anchor core on which no mark is, and
+     * they draw the structures of their set towards its mean: compare with the line without them before they are trusted.
+     *
+     * @param readings the structures, in any order
+     * @return the line by marks and witnesses; verdicts on marks take the witnesses into account too
+     * @throws IllegalArgumentException if the path does not reach a structure
+     */
+    public ReferenceLine withWitnesses(List<FabricReading> readings) {
+        List<Sighting> speaking = readings.stream()
+                .filter(reading -> drawn.isDrawnAt(reading.depth()))
+                .map(reading -> reading.sighting(path))
+                .toList();
+        List<OrientationMark> all = sightings.stream().map(Sighting::mark).toList();
+        return new ReferenceLine(model, path, all, recorded, drawn, speaking);
     }
 
     /**
@@ -180,7 +219,7 @@ public final class ReferenceLine {
     ReferenceLine with(UnaryOperator<OrientationMark> change) {
         List<OrientationMark> changed =
                 sightings.stream().map(Sighting::mark).map(change).toList();
-        return new ReferenceLine(model, path, changed, recorded, drawn);
+        return new ReferenceLine(model, path, changed, recorded, drawn, witnesses);
     }
 
     /** How much better each used mark agrees with all others when it is read the other way. */
@@ -189,8 +228,10 @@ public final class ReferenceLine {
         List<List<Sighting>> used = used(sightings);
         for (int number = 0; number < pieces.size(); number++) {
             for (int i = 0; i < used.get(number).size(); i++) {
-                double odds = pieces.get(number).orElseThrow().logMirrorOdds(i);
-                mirrored.add(new MirroredMark(used.get(number).get(i).mark(), odds));
+                if (!used.get(number).get(i).isWitness()) {
+                    double odds = pieces.get(number).orElseThrow().logMirrorOdds(i);
+                    mirrored.add(new MirroredMark(used.get(number).get(i).mark(), odds));
+                }
             }
         }
         return mirrored;

@@ -15,8 +15,14 @@ import java.util.OptionalDouble;
  * @param mark the mark
  * @param angle where this mark puts the drawn line in the carried frame, degrees; 0 where its side does not exist
  * @param sigma the mark's standard deviation without the bias of the hole, degrees; infinite where its side does not exist
+ * @param isWitness whether it is no mark of a crew but the stand-in of a structure that speaks for the line
  */
-record Sighting(OrientationMark mark, double angle, double sigma) {
+record Sighting(OrientationMark mark, double angle, double sigma, boolean isWitness) {
+
+    /** A mark of a crew. */
+    Sighting(OrientationMark mark, double angle, double sigma) {
+        this(mark, angle, sigma, false);
+    }
 
     /**
      * All marks of a hole in the order of depth.
