@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation.line;
 
+import io.github.kernlot.orientation.HolePath;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -22,7 +23,16 @@ final class DenseLine {
     }
 
     /** A mark as the chain sees it. */
-    record Seen(double depth, double angle, double sigma) {}
+    record Seen(double depth, double angle, double sigma) {
+
+        /** The used marks of a hole in the order of depth. */
+        static List<Seen> all(LineModel model, HolePath path, List<OrientationMark> marks) {
+            return Sighting.all(marks, path, model.side(), model.noise()).stream()
+                    .filter(Sighting::isUsed)
+                    .map(mark -> new Seen(mark.depth(), mark.angle(), mark.sigma()))
+                    .toList();
+        }
+    }
 
     /** The density per degree of the line at a depth, at the angles 0, 360/size, ... */
     double[] at(double depth, List<Seen> marks, List<Join> joins) {

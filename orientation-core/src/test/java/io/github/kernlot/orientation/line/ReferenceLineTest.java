@@ -38,9 +38,7 @@ class ReferenceLineTest {
         LineSimulation simulation = simulation();
         SimulatedLine hole = simulation.run(seed);
         ReferenceLine line = MODEL.reconcile(PATH, hole.marks(), simulation.joins());
-        List<DenseLine.Seen> seen = Sighting.all(hole.marks(), PATH, MODEL.side(), MODEL.noise()).stream()
-                .map(mark -> new DenseLine.Seen(mark.depth(), mark.angle(), mark.sigma()))
-                .toList();
+        List<DenseLine.Seen> seen = DenseLine.Seen.all(MODEL, PATH, hole.marks());
         DenseLine dense = new DenseLine(1440, MODEL.drift(), MODEL.blunders());
         double shared = Math.exp(-Math.pow(Math.toRadians(MODEL.noise().bias()), 2) / 2);
         for (double depth : simulation.truthDepths()) {
