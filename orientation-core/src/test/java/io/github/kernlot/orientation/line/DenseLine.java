@@ -16,6 +16,9 @@ final class DenseLine {
     private final LineDrift drift;
     private final MarkBlunders blunders;
 
+    /** Of the density of the marks that the last message met. */
+    private double logarithm;
+
     DenseLine(int size, LineDrift drift, MarkBlunders blunders) {
         this.size = size;
         this.drift = drift;
@@ -50,6 +53,37 @@ final class DenseLine {
         return density;
     }
 
+    /** The logarithm of the density of all marks. */
+    double logEvidence(List<Seen> marks, List<Join> joins) {
+        logarithm = 0;
+        message(Double.MAX_VALUE, marks, joins, true);
+        return logarithm;
+    }
+
+    /** The probabilities that a mark is sound and that it is flipped. */
+    double[] chances(int mark, List<Seen> marks, List<Join> joins) {
+        Seen judged = marks.get(mark);
+        List<Seen> others = new ArrayList<>(marks);
+        others.remove(mark);
+        double[] density = at(judged.depth(), others, joins);
+        double sound = 0;
+        double flipped = 0;
+        for (int i = 0; i < size; i++) {
+            double away = 360.0 * i / size - judged.angle();
+            sound += blunders.sound() * density[i] * wrapped(away, judged.sigma()) * 360 / size;
+            flipped += blunders.flipped() * density[i] * wrapped(away - 180, judged.sigma()) * 360 / size;
+        }
+        double all = sound + flipped + blunders.wrong() / 360;
+        return new double[] {sound / all, flipped / all};
+    }
+
+    /** The probability that a doubtful join slipped: the evidence with it broken against that with it doubtful. */
+    double slip(int join, List<Seen> marks, List<Join> joins) {
+        List<Join> broken = new ArrayList<>(joins);
+        broken.set(join, new Join(joins.get(join).depth(), JoinFit.BROKEN));
+        return drift.slip() * Math.exp(logEvidence(marks, broken) - logEvidence(marks, joins));
+    }
+
     private double[] message(double depth, List<Seen> marks, List<Join> joins, boolean fromAbove) {
         // events in the order in which the message meets them; at one depth: marks, then the query, then joins
         List<double[]> events = new ArrayList<>();
@@ -76,7 +110,9 @@ final class DenseLine {
                     ? seen(message, marks.get((int) event[2]))
                     : across(message, joins.get((int) event[2]));
         }
-        return widened(message, drift.wander() * Math.sqrt(Math.abs(depth - here)));
+        return depth == Double.MAX_VALUE
+                ? message
+                : widened(message, drift.wander() * Math.sqrt(Math.abs(depth - here)));
     }
 
     private double[] across(double[] message, Join join) {
@@ -109,6 +145,7 @@ final class DenseLine {
         for (int i = 0; i < size; i++) {
             product[i] *= size / sum;
         }
+        logarithm += Math.log(sum / size);
         return product;
     }
 
@@ -116,21 +153,25 @@ final class DenseLine {
         if (sigma == 0) {
             return message;
         }
-        // the mass of the Gaussian in each cell, so that a kernel narrower than the grid keeps its variance as well as
-        // it can
         double step = 360.0 / size;
-        int reach = (int) Math.min(size / 2.0 - 1, Math.ceil(9 * sigma / step) + 1);
+        // a Gaussian narrower than the grid is three cells with its variance
+        int reach = sigma < step ? 1 : (int) Math.min(size / 2.0 - 1, Math.ceil(9 * sigma / step) + 1);
         double[] kernel = new double[2 * reach + 1];
         double sum = 0;
         for (int i = -reach; i <= reach; i++) {
-            kernel[i + reach] = wrapped(i * step, sigma);
+            double narrow = i == 0 ? 1 - Math.pow(sigma / step, 2) : Math.pow(sigma / step, 2) / 2;
+            kernel[i + reach] = sigma < step ? narrow : wrapped(i * step, sigma);
             sum += kernel[i + reach];
+        }
+        double[] round = new double[size + 2 * reach];
+        for (int i = 0; i < round.length; i++) {
+            round[i] = message[Math.floorMod(i - reach, size)];
         }
         double[] widened = new double[size];
         for (int i = 0; i < size; i++) {
             double value = 0;
-            for (int j = -reach; j <= reach; j++) {
-                value += kernel[j + reach] * message[Math.floorMod(i - j, size)];
+            for (int j = 0; j < kernel.length; j++) {
+                value += kernel[j] * round[i + j];
             }
             widened[i] = value / sum;
         }
@@ -140,7 +181,8 @@ final class DenseLine {
     private static double wrapped(double angle, double sigma) {
         double density = 0;
         double away = Math.IEEEremainder(angle, 360);
-        for (int turn = -3; turn <= 3; turn++) {
+        int turns = 3 + (int) (9 * sigma / 360);
+        for (int turn = -turns; turn <= turns; turn++) {
             double z = (away + 360 * turn) / sigma;
             density += Math.exp(-z * z / 2) / (sigma * Math.sqrt(2 * Math.PI));
         }
