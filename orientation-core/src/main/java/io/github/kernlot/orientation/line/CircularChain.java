@@ -129,6 +129,9 @@ final class CircularChain {
      * @param prior the prior probability of the uniform one
      */
     double probabilityUniform(int index, Spectrum since, Spectrum doubtful, Spectrum until, double prior) {
+        if (prior == 0 || prior == 1) {
+            return prior;
+        }
         Spectrum down = fromAbove[index - 1].through(since).through(doubtful).through(until);
         Spectrum up = fromBelow[index];
         double sum = 0;
