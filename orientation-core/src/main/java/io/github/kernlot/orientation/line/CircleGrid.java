@@ -15,7 +15,7 @@ import org.apache.commons.math3.transform.TransformType;
 record CircleGrid(int size) {
 
     private static final int LEAST = 64;
-    private static final int GREATEST = 1 << 16;
+    private static final int GREATEST = 1 << 13;
 
     /**
      * The step that a density needs, in its standard deviations: exp(-(pi / 0.6)^2 / 2), 1e-6, of its coefficients is then beyond the
@@ -54,17 +54,23 @@ record CircleGrid(int size) {
         return function;
     }
 
-    /** The wrapped Gaussian density about an angle, degrees. */
+    /** The wrapped Gaussian density about an angle, degrees; one that is too sharp for the grid is as sharp as the grid allows. */
     double[] gaussian(double mean, double sigma) {
         return wrapped(mean, sigma, (away, density) -> density);
     }
 
     /** The derivative of the wrapped Gaussian density by its mean. */
     double[] gaussianSlope(double mean, double sigma) {
-        return wrapped(mean, sigma, (away, density) -> density * away / (sigma * sigma));
+        double drawn = resolved(sigma);
+        return wrapped(mean, sigma, (away, density) -> density * away / (drawn * drawn));
     }
 
-    private double[] wrapped(double mean, double sigma, DoubleBinaryOperator term) {
+    private double resolved(double sigma) {
+        return Math.max(sigma, step() / STEP_IN_SIGMAS);
+    }
+
+    private double[] wrapped(double mean, double asked, DoubleBinaryOperator term) {
+        double sigma = resolved(asked);
         if (sigma > UNIFORM_SIGMA) {
             return constant(term.applyAsDouble(0, 1 / 360.0));
         }

@@ -11,7 +11,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -97,12 +96,12 @@ class ReferenceLineProperties {
         List<OrientationMark> marks = Marks.random(random);
         List<Join> joins = Marks.randomJoins(random);
         List<OrientationMark> mirrored = marks.stream()
-                .map(mark -> new OrientationMark(
-                        300 - mark.depth(),
-                        Marks.wrapped(-mark.offset()),
-                        mark.diameter(),
-                        mark.sigma(),
-                        mark.leftOut()))
+                .map(mark -> {
+                    OrientationMark turned = Marks.mark(300 - mark.depth(), Marks.wrapped(-mark.offset()));
+                    return mark.sigma().isPresent()
+                            ? turned.withSigma(mark.sigma().getAsDouble())
+                            : turned;
+                })
                 .toList();
         List<Join> backwards = joins.stream()
                 .map(join -> new Join(300 - join.depth(), join.fit()))
@@ -250,8 +249,8 @@ class ReferenceLineProperties {
         for (int i = 0; i < count; i++) {
             double sigma = Math.pow(10, -3 + 7 * random.nextDouble());
             double offset = random.nextBoolean() ? base : 360 * random.nextDouble();
-            OptionalDouble own = random.nextBoolean() ? OptionalDouble.of(sigma) : OptionalDouble.empty();
-            marks.add(new OrientationMark(random.nextInt(30), offset, Marks.DIAMETER, own, Optional.empty()));
+            OrientationMark mark = Marks.mark(random.nextInt(30), offset);
+            marks.add(random.nextBoolean() ? mark.withSigma(sigma) : mark);
         }
         List<Join> joins = new ArrayList<>();
         for (int i = random.nextInt(6); i > 0; i--) {
