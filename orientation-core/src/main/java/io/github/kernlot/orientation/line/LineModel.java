@@ -117,12 +117,6 @@ public record LineModel(WallReference side, MarkNoise noise, MarkBlunders blunde
      * @throws IllegalArgumentException if the path does not reach a mark, or the side does not exist there
      */
     public ReferenceLine reconcile(HolePath path, List<OrientationMark> marks, DrawnLines drawn) {
-        List<Join> doubtful = marks.stream()
-                .filter(mark -> mark.leftOut().isEmpty())
-                .map(OrientationMark::depth)
-                .distinct()
-                .map(depth -> new Join(depth, JoinFit.DOUBTFUL))
-                .toList();
-        return reconcile(path, marks, doubtful, drawn);
+        return reconcile(path, marks, MarkedHole.of(path, marks).joins(), drawn);
     }
 }
