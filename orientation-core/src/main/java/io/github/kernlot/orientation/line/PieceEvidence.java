@@ -116,7 +116,9 @@ final class PieceEvidence {
             double from = piece.get(i - 1).depth();
             double to = piece.get(i).depth();
             links.add(new Link(
-                    drawn.length(from, to), count(joins, JoinFit.LOCKED, from, to), count(joins, JoinFit.DOUBTFUL, from, to)));
+                    drawn.length(from, to),
+                    count(joins, JoinFit.LOCKED, from, to),
+                    count(joins, JoinFit.DOUBTFUL, from, to)));
         }
         return links;
     }

@@ -23,15 +23,15 @@ class PieceEvidenceTest {
     void itIsTheEvidenceOfTheReconciledLine() {
         SplittableRandom random = new SplittableRandom(3);
         LineModel model = LineModel.assumed();
-        DrawnLines drawn = DrawnLines.of(List.of(
-                new DrawnLine(20, 120, DrawnLine.Arrow.DOWN_HOLE), new DrawnLine(150, 290, DrawnLine.Arrow.DOWN_HOLE)));
+        DrawnLines drawn = DrawnLines.of(List.of(DrawnLine.of(20, 120), DrawnLine.of(150, 290)));
         for (int i = 0; i < 40; i++) {
             List<OrientationMark> marks = new ArrayList<>(Marks.random(new Random(random.nextLong())));
             marks.set(0, marks.get(0).withBlunders(new MarkBlunders(0.3, 0.2)));
             List<Join> joins = Marks.randomJoins(new Random(random.nextLong()));
             MarkedHole hole = MarkedHole.of(Marks.STRAIGHT, marks, joins);
             DrawnLines lines = i % 2 == 0 ? DrawnLines.everywhere() : drawn;
-            double expected = model.reconcile(Marks.STRAIGHT, marks, joins, lines).logEvidence();
+            double expected =
+                    model.reconcile(Marks.STRAIGHT, marks, joins, lines).logEvidence();
             assertEquals(expected, evidence(i % 2 == 0 ? hole : hole.withDrawn(drawn), model), 2e-4);
         }
     }
