@@ -16,6 +16,7 @@ import io.github.kernlot.survey.North;
  * @param handNeighbours how many neighbours must agree by hand, 1 or more
  * @param lineSigmaLimit the greatest sigma of the line angle with which a structure is still oriented, degrees, above 0
  * @param output the north of the results' azimuths
+ * @param fabric which structures are witnesses of the line
  */
 public record OrientationSettings(
         BetaConvention beta,
@@ -23,7 +24,8 @@ public record OrientationSettings(
         double handTolerance,
         int handNeighbours,
         double lineSigmaLimit,
-        North output) {
+        North output,
+        FabricSettings fabric) {
 
     /**
      * Checks the numbers.
@@ -37,12 +39,13 @@ public record OrientationSettings(
 
     /**
      * The house convention for beta, the assumed model with marks of the low side, by hand a tolerance of 10 degrees and one
-     * neighbour, a limit of 15 degrees, azimuths from grid north.
+     * neighbour, a limit of 15 degrees, azimuths from grid north, and no structure as a witness.
      *
      * @return the settings to begin with
      */
     public static OrientationSettings assumed() {
-        return new OrientationSettings(BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID);
+        return new OrientationSettings(
+                BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID, FabricSettings.off());
     }
 
     /**
@@ -52,7 +55,7 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withBeta(BetaConvention other) {
-        return new OrientationSettings(other, model, handTolerance, handNeighbours, lineSigmaLimit, output);
+        return new OrientationSettings(other, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric);
     }
 
     /**
@@ -62,7 +65,7 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withModel(LineModel other) {
-        return new OrientationSettings(beta, other, handTolerance, handNeighbours, lineSigmaLimit, output);
+        return new OrientationSettings(beta, other, handTolerance, handNeighbours, lineSigmaLimit, output, fabric);
     }
 
     /**
@@ -74,7 +77,7 @@ public record OrientationSettings(
      * @throws IllegalArgumentException if a number lies outside its range
      */
     public OrientationSettings withHandRule(double tolerance, int neighbours) {
-        return new OrientationSettings(beta, model, tolerance, neighbours, lineSigmaLimit, output);
+        return new OrientationSettings(beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric);
     }
 
     /**
@@ -85,7 +88,7 @@ public record OrientationSettings(
      * @throws IllegalArgumentException if it is not a finite number above 0
      */
     public OrientationSettings withLineSigmaLimit(double degrees) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, degrees, output);
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, degrees, output, fabric);
     }
 
     /**
@@ -95,6 +98,16 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withOutput(North other) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, other);
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, other, fabric);
+    }
+
+    /**
+     * The same settings with other witnesses.
+     *
+     * @param other which structures are witnesses of the line
+     * @return the settings
+     */
+    public OrientationSettings withFabric(FabricSettings other) {
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, other);
     }
 }

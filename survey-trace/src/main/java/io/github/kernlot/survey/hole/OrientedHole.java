@@ -5,6 +5,8 @@ import io.github.kernlot.orientation.CorePlane;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.line.Fabric;
+import io.github.kernlot.orientation.line.FabricReading;
 import io.github.kernlot.orientation.line.HandLine;
 import io.github.kernlot.orientation.line.HandMethod;
 import io.github.kernlot.orientation.line.LineModel;
@@ -15,7 +17,9 @@ import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.check.Finding;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One hole with its trace, its reference line and its structures oriented in the ground. */
 public final class OrientedHole {
@@ -24,23 +28,30 @@ public final class OrientedHole {
     private final OrientationSettings settings;
     private final double toOutput;
     private final ReferenceLine line;
+    private final Optional<ReferenceLine> lineWithoutFabric;
     private final HandLine handLine;
     private final List<OrientedStructure> structures;
     private final List<Finding> findings;
 
-    private OrientedHole(HoleLog log, OrientationSettings settings) {
+    private OrientedHole(HoleLog log, OrientationSettings settings, Map<String, Fabric> fabrics) {
         this.log = log;
         this.settings = settings;
         this.toOutput = log.trace().survey().north().toAdd(settings.output());
         LineModel model = model();
         HandMethod hand =
                 new HandMethod(model.side(), model.noise(), settings.handTolerance(), settings.handNeighbours());
-        this.line = log.joins()
+        ReferenceLine byMarks = log.joins()
                 .map(joins -> model.reconcile(log.trace(), log.marks(), joins))
                 .orElseGet(() -> model.reconcile(log.trace(), log.marks()));
+        List<FabricReading> witnesses = witnesses(fabrics);
+        this.line = witnesses.isEmpty() ? byMarks : byMarks.withWitnesses(witnesses);
+        this.lineWithoutFabric = witnesses.isEmpty() ? Optional.empty() : Optional.of(byMarks);
         this.handLine = hand.reconcile(log.trace(), log.marks(), log.joins().orElse(List.of()));
         this.structures = log.structures().stream().map(this::oriented).toList();
-        this.findings = new HoleFindings(log, settings, line, handLine, structures).all();
+        this.findings = Stream.concat(
+                        fabricFindings(fabrics).stream(),
+                        new HoleFindings(log, settings, line, handLine, structures).all().stream())
+                .toList();
     }
 
     /**
@@ -53,7 +64,45 @@ public final class OrientedHole {
      *     exist there, or the results' north needs a declination or convergence that the survey does not have
      */
     public static OrientedHole orient(HoleLog log, OrientationSettings settings) {
-        return new OrientedHole(log, settings);
+        return orientAll(List.of(log), settings).get(0);
+    }
+
+    /**
+     * Orients the holes of one job, of which the fabric of a set of structures is estimated together where it is asked for.
+     *
+     * @param logs what was recorded of them
+     * @param settings how they are to be oriented
+     * @return the oriented holes in the same order
+     * @throws IllegalArgumentException as {@link #orient} has it, for any of the holes
+     */
+    public static List<OrientedHole> orientAll(List<HoleLog> logs, OrientationSettings settings) {
+        List<OrientedHole> byMarks = logs.stream()
+                .map(log -> new OrientedHole(log, settings, Map.of()))
+                .toList();
+        Map<String, Fabric> fabrics = settings.fabric().fabrics(byMarks);
+        return fabrics.isEmpty()
+                ? byMarks
+                : logs.stream()
+                        .map(log -> new OrientedHole(log, settings, fabrics))
+                        .toList();
+    }
+
+    /** The structures that speak for the line; fabrics have azimuths from the results' north, the path from the grid's. */
+    private List<FabricReading> witnesses(Map<String, Fabric> fabrics) {
+        List<FabricReading> readings = new ArrayList<>();
+        for (Structure structure : log.structures()) {
+            Fabric fabric = fabrics.get(structure.kind());
+            if (fabric != null && structure.beta().isPresent() && structure.alpha() < 90) {
+                Fabric onGrid = new Fabric(fabric.mean().withAzimuthTurned(-toOutput), fabric.sigma(), fabric.stray());
+                readings.add(new FabricReading(
+                        structure.depth(),
+                        corePlane(structure),
+                        onGrid,
+                        settings.fabric().alphaSigma(),
+                        settings.fabric().betaSigma()));
+            }
+        }
+        return readings;
     }
 
     /** Marks of north mean the north in which the survey was measured; the trace has azimuths from the grid's. */
@@ -86,6 +135,31 @@ public final class OrientedHole {
                 orientation,
                 lineation,
                 String.join("; ", notes));
+    }
+
+    /** What the witnesses are and what they change. */
+    private List<Finding> fabricFindings(Map<String, Fabric> fabrics) {
+        if (lineWithoutFabric.isEmpty()) {
+            return List.of();
+        }
+        double farthest = 0;
+        for (OrientedStructure structure : structures) {
+            Optional<LinePosterior> before =
+                    lineWithoutFabric.get().at(structure.structure().depth());
+            if (before.isPresent() && structure.line().isPresent()) {
+                double moved = Degrees.wrap180(
+                        structure.line().get().frame().turnFrom(before.get().frame()));
+                farthest = Math.max(farthest, Math.abs(moved));
+            }
+        }
+        List<Finding> found = new ArrayList<>();
+        fabrics.forEach((kind, fabric) -> found.add(Finding.ofHole(
+                Finding.Level.INFO, "structures of the kind " + kind + " are witnesses of the line: " + fabric)));
+        found.add(Finding.ofHole(
+                Finding.Level.INFO,
+                "the witnesses move the line by " + Degrees.text(farthest)
+                        + " degrees at most where the marks alone have one"));
+        return found;
     }
 
     /** The frame that orients a structure, or none with the reason noted. */
@@ -150,6 +224,15 @@ public final class OrientedHole {
      */
     public ReferenceLine line() {
         return line;
+    }
+
+    /**
+     * The reference line by the marks alone, to compare, where structures of a fabric are witnesses too.
+     *
+     * @return the line without them; empty where there are none
+     */
+    public Optional<ReferenceLine> lineWithoutFabric() {
+        return lineWithoutFabric;
     }
 
     /**

@@ -99,13 +99,11 @@ public final class Job {
      * @return the holes in the order of holes.csv, without those that were set aside
      */
     public List<OrientedHole> orient() {
-        return holes.values().stream()
-                .map(hole -> OrientedHole.orient(hole, settings))
-                .toList();
+        return OrientedHole.orientAll(holes(), settings);
     }
 
     /**
-     * Orients one hole by the settings.
+     * Orients one hole by the settings; the fabric of a set of structures, where it is asked for, is estimated from this hole alone.
      *
      * @param id its name as holes.csv writes it
      * @return the hole

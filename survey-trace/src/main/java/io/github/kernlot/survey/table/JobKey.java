@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -19,7 +20,7 @@ import java.util.stream.Collectors;
  * @param preset the value where none is given
  * @param isUsed whether anything depends on it yet
  * @param range the numbers that are accepted; empty where words are
- * @param words the words that are accepted, with what they mean; empty where numbers are
+ * @param words the words that are accepted, with what they mean; empty where numbers are, and for the kinds of fabric.kinds
  */
 record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> range, Map<String, ?> words) {
 
@@ -30,6 +31,9 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             Map.of("clockwise", BetaConvention.Sense.CLOCKWISE, "anticlockwise", BetaConvention.Sense.ANTICLOCKWISE);
     static final Map<String, BetaConvention.Apex> APEXES =
             Map.of("down-hole", BetaConvention.Apex.DOWN_HOLE, "up-hole", BetaConvention.Apex.UP_HOLE);
+
+    private static final Set<String> OF_FABRIC =
+            Set.of("fabric.prior_stray", "fabric.anchor_sigma_deg", "alpha.sigma_deg", "beta.sigma_deg");
 
     private static final String METHOD = "minimum-curvature";
     private static final List<String> METHODS_TO_COME =
@@ -64,8 +68,11 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             number("join.doubtful_prior_slip", "0.3", NumberRange.PROBABILITY),
             number("line.wander_sigma_deg", "0.2", NumberRange.SIGMA_OR_NONE),
             number("line.sigma_limit_deg", "15", NumberRange.SIGMA),
-            unused("alpha.sigma_deg", "2", NumberRange.SIGMA_OR_NONE),
-            unused("beta.sigma_deg", "5", NumberRange.SIGMA_OR_NONE),
+            new JobKey(FabricWord.KEY, "", true, Optional.empty(), Map.of()),
+            number("fabric.prior_stray", "0.1", NumberRange.within(0, 0.99)),
+            number("fabric.anchor_sigma_deg", "5", NumberRange.SIGMA),
+            number("alpha.sigma_deg", "2", NumberRange.SIGMA_OR_NONE),
+            number("beta.sigma_deg", "5", NumberRange.SIGMA_OR_NONE),
             unused("gamma.sigma_deg", "5", NumberRange.SIGMA_OR_NONE),
             unused("depth.sigma_m", "0.05", NumberRange.within(0, 1000)),
             word("input.bad_rows", "refuse", Map.of("refuse", false, "set-aside", true)),
@@ -105,9 +112,17 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
                 .collect(Collectors.joining(", "));
     }
 
+    /** Whether anything depends on it only where structures are witnesses of the line. */
+    boolean isOfFabric() {
+        return OF_FABRIC.contains(name);
+    }
+
     /** Why a value is refused; empty where it is accepted. */
     Optional<String> refusal(String value) {
         String word = value.toLowerCase(Locale.ROOT);
+        if (name.equals(FabricWord.KEY)) {
+            return FabricWord.refusal(value);
+        }
         if (range.isPresent()) {
             return range.get().parse(value).isPresent()
                     ? Optional.empty()

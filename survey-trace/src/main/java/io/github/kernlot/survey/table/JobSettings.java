@@ -8,6 +8,7 @@ import io.github.kernlot.orientation.line.LineModel;
 import io.github.kernlot.orientation.line.MarkBlunders;
 import io.github.kernlot.orientation.line.MarkNoise;
 import io.github.kernlot.survey.North;
+import io.github.kernlot.survey.hole.FabricSettings;
 import io.github.kernlot.survey.hole.OrientationSettings;
 import java.nio.file.Path;
 import java.util.List;
@@ -64,12 +65,12 @@ final class JobSettings {
     }
 
     private void tell(List<String> notices) {
-        tell(notices, "checked and not used yet: ", given.keySet().stream().filter(key -> !key(key).isUsed()));
+        tell(notices, "checked and not used yet: ", given.keySet().stream().filter(key -> !isUsed(key(key))));
         tell(
                 notices,
                 "assumed, because not given: ",
                 JobKey.ALL.values().stream()
-                        .filter(key -> key.isUsed() && key.range().isPresent() && !given.containsKey(key.name()))
+                        .filter(key -> isUsed(key) && key.range().isPresent() && !given.containsKey(key.name()))
                         .map(key -> key.name() + " = " + key.preset()));
     }
 
@@ -78,6 +79,10 @@ final class JobSettings {
         if (!list.isEmpty()) {
             notices.add(TableForm.SETTINGS + ": " + what + list);
         }
+    }
+
+    private boolean isUsed(JobKey key) {
+        return key.isUsed() && (!key.isOfFabric() || !value(FabricWord.KEY).isBlank());
     }
 
     private static JobKey key(String name) {
@@ -155,6 +160,23 @@ final class JobSettings {
                 number("hand.tolerance_deg"),
                 (int) number("hand.neighbours"),
                 number("line.sigma_limit_deg"),
-                outputNorth());
+                outputNorth(),
+                fabric());
+    }
+
+    private FabricSettings fabric() {
+        double stray = number("fabric.prior_stray");
+        FabricSettings fabric = new FabricSettings(
+                Map.of(),
+                stray,
+                number("fabric.anchor_sigma_deg"),
+                number("alpha.sigma_deg"),
+                number("beta.sigma_deg"));
+        for (FabricWord word : FabricWord.list(value("fabric.kinds"))) {
+            fabric = word.fabric(stray).isPresent()
+                    ? fabric.with(word.kind(), word.fabric(stray).get())
+                    : fabric.with(word.kind());
+        }
+        return fabric;
     }
 }

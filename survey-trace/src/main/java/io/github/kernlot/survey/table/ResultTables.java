@@ -47,6 +47,8 @@ public final class ResultTables {
             "line_sigma_deg",
             "line_low_deg",
             "line_high_deg",
+            "marks_only_line_angle_deg",
+            "marks_only_line_sigma_deg",
             "dip_deg",
             "dip_direction_deg",
             "plunge_deg",
@@ -56,6 +58,7 @@ public final class ResultTables {
             "elevation_m",
             "note");
     private static final int GAMMA = ORIENTED.indexOf("gamma_deg");
+    private static final int MARKS_ONLY = ORIENTED.indexOf("marks_only_line_angle_deg");
 
     private final Job job;
     private final List<OrientedHole> holes;
@@ -124,10 +127,13 @@ public final class ResultTables {
         rows.add(header);
         for (OrientedHole hole : holes) {
             for (OrientedStructure structure : hole.structures()) {
-                List<String> row = new ArrayList<>(row(hole.log().id(), structure));
+                List<String> row = new ArrayList<>(row(hole, structure));
                 carried.forEach(column -> row.add(structure.structure().extra().getOrDefault(column, "")));
                 rows.add(row);
             }
+        }
+        if (holes.stream().allMatch(hole -> hole.lineWithoutFabric().isEmpty())) {
+            rows.forEach(row -> row.subList(MARKS_ONLY, MARKS_ONLY + 2).clear());
         }
         if (!hasGamma) {
             rows.forEach(row -> row.remove(GAMMA));
@@ -135,21 +141,24 @@ public final class ResultTables {
         return rows;
     }
 
-    private static List<String> row(String hole, OrientedStructure oriented) {
+    private static List<String> row(OrientedHole hole, OrientedStructure oriented) {
         Structure structure = oriented.structure();
         Position position = oriented.position();
+        Optional<LinePosterior> marksOnly = hole.lineWithoutFabric().flatMap(line -> line.at(structure.depth()));
         return List.of(
-                hole,
+                hole.log().id(),
                 Cells.given(structure.depth()),
                 structure.kind(),
                 Cells.given(structure.alpha()),
                 Cells.given(structure.beta()),
                 Cells.given(structure.gamma()),
                 oriented.isOriented() ? "oriented" : "unoriented",
-                angle(oriented, LinePosterior::mean),
+                angle(oriented.line(), LinePosterior::mean),
                 oriented.line().map(line -> Cells.number(line.sigma())).orElse(""),
-                angle(oriented, LinePosterior::low95),
-                angle(oriented, LinePosterior::high95),
+                angle(oriented.line(), LinePosterior::low95),
+                angle(oriented.line(), LinePosterior::high95),
+                angle(marksOnly, LinePosterior::mean),
+                marksOnly.map(line -> Cells.number(line.sigma())).orElse(""),
                 oriented.plane().map(plane -> Cells.number(plane.dip())).orElse(""),
                 oriented.plane()
                         .map(plane -> Cells.azimuth(plane.dipDirection()))
@@ -162,10 +171,9 @@ public final class ResultTables {
                 oriented.note());
     }
 
-    private static String angle(OrientedStructure oriented, ToDoubleFunction<LinePosterior> what) {
-        return oriented.line()
-                .filter(LinePosterior::hasMean)
-                .map(line -> Cells.azimuth(what.applyAsDouble(line)))
+    private static String angle(Optional<LinePosterior> line, ToDoubleFunction<LinePosterior> what) {
+        return line.filter(LinePosterior::hasMean)
+                .map(known -> Cells.azimuth(what.applyAsDouble(known)))
                 .orElse("");
     }
 
