@@ -1,4 +1,3 @@
-import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.picture.ReportPage;
 import io.github.kernlot.survey.table.Job;
@@ -9,8 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Reads a folder of tables, orients every hole in it, and writes tables and pictures: an example of embedding the library. */
 public final class OrientHole {
@@ -52,9 +49,7 @@ public final class OrientHole {
         if (!job.setAside().isEmpty()) {
             System.out.println(job.setAside().size() + " rows set aside, listed in " + out.resolve("set-aside.csv"));
         }
-        Map<String, List<Finding>> told =
-                holes.stream().map(hole -> hole.log().id()).collect(Collectors.toMap(id -> id, job::findings));
-        ReportPage.of(holes).withFindings(told).write(out);
+        ReportPage.of(holes).withFindings(job.findings()).write(out);
         System.out.println("tables and pictures: " + out.resolve("index.html").toAbsolutePath().normalize());
     }
 

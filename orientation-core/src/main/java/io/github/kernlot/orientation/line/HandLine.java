@@ -67,4 +67,13 @@ public final class HandLine {
     public List<MarkJudgement> marks() {
         return marks;
     }
+
+    /** How many of the marks agree. */
+    @Override
+    public String toString() {
+        long agreeing = marks.stream()
+                .filter(mark -> mark.verdict() == MarkJudgement.Verdict.AGREES)
+                .count();
+        return "line by hand: " + agreeing + " of " + marks.size() + " marks agree";
+    }
 }

@@ -236,4 +236,13 @@ public final class ReferenceLine {
         }
         return mirrored;
     }
+
+    /** How many of the marks are sound. */
+    @Override
+    public String toString() {
+        long sound = marks.stream()
+                .filter(mark -> mark.verdict() == MarkPosterior.Verdict.SOUND)
+                .count();
+        return "reference line: " + sound + " of " + marks.size() + " marks are sound";
+    }
 }

@@ -131,4 +131,19 @@ class ReferenceLineTest {
                 1e-9);
         assertEquals(0, MODEL.reconcile(PATH, List.of(doubted), List.of()).logEvidence() - model.logEvidence(), 1e-12);
     }
+
+    @Test
+    void linesAndInfluencesPrintWhatAGeologistAsks() {
+        List<OrientationMark> marks = List.of(
+                OrientationMark.of(5, 20, CORE), OrientationMark.of(6, 200, CORE), OrientationMark.of(7, 20, CORE));
+        ReferenceLine line = MODEL.reconcile(PATH, marks, List.of());
+
+        assertEquals("reference line: 2 of 3 marks are sound", line.toString());
+        assertEquals(
+                "line by hand: 0 of 3 marks agree",
+                HandMethod.assumed().reconcile(PATH, marks, List.of()).toString());
+        assertTrue(
+                line.influences(5).get(0).toString().matches("0\\.[0-9]{2} for the mark at 5\\.00 m"),
+                line.influences(5).get(0).toString());
+    }
 }

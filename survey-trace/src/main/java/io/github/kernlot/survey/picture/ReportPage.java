@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -22,6 +22,8 @@ public final class ReportPage {
     private static final List<String> TABLES =
             List.of("oriented.csv", "marks.csv", "trace.csv", "findings.csv", "budget.csv", "set-aside.csv");
 
+    private static final int LONGEST_NAME = 80;
+
     private final String title;
     private final List<OrientedHole> holes;
     private final Map<String, List<Finding>> further;
@@ -29,7 +31,7 @@ public final class ReportPage {
     private ReportPage(String title, List<OrientedHole> holes, Map<String, List<Finding>> further) {
         this.title = title;
         this.holes = List.copyOf(holes);
-        this.further = new HashMap<>(further);
+        this.further = new LinkedHashMap<>(further);
     }
 
     /**
@@ -55,13 +57,14 @@ public final class ReportPage {
     }
 
     /**
-     * The same page with further findings, such as those of a check of the surveys, before those of the holes themselves.
+     * The same page with further findings, such as those of reading the tables, before those of the holes themselves. A hole of which
+     * there are findings and nothing else, because it was set aside, is named with the first of them.
      *
-     * @param byHole findings by the name of the hole
+     * @param byHole findings by the name of the hole, in the order in which they are to be shown
      * @return the page
      */
     public ReportPage withFindings(Map<String, List<Finding>> byHole) {
-        return new ReportPage(title, holes, byHole);
+        return new ReportPage(title, holes, new LinkedHashMap<>(byHole));
     }
 
     /**
@@ -110,7 +113,8 @@ public final class ReportPage {
 
     /** A name that no file system minds, and that no hole before has, in whatever case. */
     private static String fileName(OrientedHole hole, Set<String> names) {
-        String plain = hole.log().id().replaceAll("[^A-Za-z0-9.-]", "_");
+        String safe = hole.log().id().replaceAll("[^A-Za-z0-9.-]", "_");
+        String plain = safe.substring(0, Math.min(LONGEST_NAME, safe.length()));
         String name = plain;
         for (int i = 2; !names.add(name.toLowerCase(Locale.ROOT)); i++) {
             name = plain + "_" + i;

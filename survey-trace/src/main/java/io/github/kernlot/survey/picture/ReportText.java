@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The text of a report page. */
@@ -142,6 +144,12 @@ final class ReportText {
                             .count()));
         }
         table.write(out, 200, "");
+        Set<String> shown = holes.stream().map(hole -> hole.log().id()).collect(Collectors.toSet());
+        further.forEach((id, findings) -> {
+            if (!shown.contains(id) && !findings.isEmpty()) {
+                tag("p", id + " is not shown: " + findings.get(0).what());
+            }
+        });
     }
 
     private void hole(int index, KindKey key) {

@@ -5,6 +5,7 @@ import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.OrientationSettings;
 import io.github.kernlot.survey.hole.OrientedHole;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -129,6 +130,15 @@ public final class Job {
      */
     List<String> named() {
         return List.copyOf(findings.keySet());
+    }
+
+    /**
+     * What the reader was told of each hole, those that were set aside among them.
+     *
+     * @return the findings by the name of the hole, in the order of holes.csv, then names that do not stand there
+     */
+    public Map<String, List<Finding>> findings() {
+        return Collections.unmodifiableMap(findings);
     }
 
     /**

@@ -172,4 +172,13 @@ class ReportPageTest {
                 "Oriented core, TW-6: a page of 1 hole",
                 ReportPage.of(List.of(SampleHoles.empty())).toString());
     }
+
+    @Test
+    void aHoleThatWasSetAsideIsNamedWithTheReason() {
+        String html = ReportPage.of(List.of(SampleHoles.inclined()))
+                .withFindings(
+                        Map.of("TW-9", List.of(Finding.ofHole(Finding.Level.ERROR, "its survey has two north ends"))))
+                .html();
+        assertTrue(html.contains("TW-9 is not shown: its survey has two north ends"));
+    }
 }
