@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
  * @param start what was assumed of it
  * @param value what the fitted model has for it
  * @param standing how far the marks tell it
- * @param standardError the standard error of the value; there only where the marks tell it
+ * @param standardError the standard error of the value, from the curvature of the evidence with values at their bound held; there
+ *     only where the marks tell it
  * @param low the lower end of the 95 % interval; there for a told value, and 0 or the least possible one for one at its bound
  * @param high the upper end of the 95 % interval; there for a told value and for one at its bound
  * @param reason why it is not told, or what else there is to know; may be empty

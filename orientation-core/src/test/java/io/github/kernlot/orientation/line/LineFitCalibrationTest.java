@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.line;
 
 import static io.github.kernlot.orientation.line.LineParameter.LEVEL;
 import static io.github.kernlot.orientation.line.LineParameter.LOCKED;
+import static io.github.kernlot.orientation.line.LineParameter.SENSOR;
 import static io.github.kernlot.orientation.line.LineParameter.WRONG;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -73,5 +74,23 @@ class LineFitCalibrationTest {
         }
         assertTrue(bound > FITS / 2, "at the bound in " + bound);
         assertTrue(covered >= 36, "covered in " + covered);
+    }
+
+    /** The second row of the table in docs/noise.md, with other holes. */
+    @Test
+    void aHundredMarksTellTheSensorAndSeldomTheLockedJoins() {
+        int sensor = 0;
+        int wrong = 0;
+        int locked = 0;
+        for (int seed = 1; seed <= 20; seed++) {
+            FittedModel fitted =
+                    LineFit.of(LineModel.assumed()).to(Holes.many(LineModel.assumed(), 2, 50, 300 + seed, -60, -85));
+            sensor += fitted.parameter(SENSOR).standing() == Standing.TOLD ? 1 : 0;
+            wrong += fitted.parameter(WRONG).standing() == Standing.TOLD ? 1 : 0;
+            locked += fitted.parameter(LOCKED).standing() == Standing.TOLD ? 1 : 0;
+        }
+        assertTrue(sensor >= 18, "sensor told in " + sensor);
+        assertTrue(wrong >= 13, "wrong told in " + wrong);
+        assertTrue(locked <= 7, "locked join told in " + locked);
     }
 }
