@@ -13,6 +13,9 @@ final class CircularPosterior {
     /** Below this length of the mean vector a density says nothing of a mean. */
     private static final double NO_MEAN = 1e-3;
 
+    /** Coefficients below this add nothing to a probability. */
+    private static final double NEGLIGIBLE = 1e-13;
+
     private static final double LEAST_WEIGHT = 1e-3;
 
     /** Between two peaks the density falls by more than this part of itself; less is rounding. */
@@ -56,24 +59,45 @@ final class CircularPosterior {
 
     /** The smallest radius about the mean that holds a probability, degrees in [0, 180]. */
     double radius(double probability) {
-        if (within(180) <= probability) {
+        double[] series = aboutTheMean();
+        if (within(series, 180) <= probability) {
             return 180;
         }
-        return new BrentSolver(1e-9).solve(200, radius -> within(radius) - probability, 0, 180);
+        return new BrentSolver(1e-9).solve(200, radius -> within(series, radius) - probability, 0, 180);
     }
 
-    /** The probability within a radius about the mean: the integral of the Fourier series. */
-    private double within(double radius) {
-        double mean = mean();
-        double sum = radius / 180;
+    /** The coefficients of sin(k radius) in the probability within a radius about the mean, as far as they count. */
+    private double[] aboutTheMean() {
         int last = spectrum.real().length - 1;
-        for (int k = 1; k <= last; k++) {
-            double towards =
-                    spectrum.real()[k] * Degrees.cos(k * mean) - spectrum.imaginary()[k] * Degrees.sin(k * mean);
-            double twice = 2 * k == grid.size() ? 1 : 2;
-            sum += twice * towards * Degrees.sin(k * radius) / (k * Math.PI);
+        while (last > 1 && Math.hypot(spectrum.real()[last], spectrum.imaginary()[last]) < NEGLIGIBLE) {
+            last--;
         }
-        return sum;
+        double[] series = new double[last + 1];
+        double cosine = Degrees.cos(mean());
+        double sine = Degrees.sin(mean());
+        double cosineTimes = 1;
+        double sineTimes = 0;
+        for (int k = 1; k <= last; k++) {
+            double turned = cosineTimes * cosine - sineTimes * sine;
+            sineTimes = sineTimes * cosine + cosineTimes * sine;
+            cosineTimes = turned;
+            double towards = spectrum.real()[k] * cosineTimes - spectrum.imaginary()[k] * sineTimes;
+            series[k] = (2 * k == grid.size() ? 1 : 2) * towards / (k * Math.PI);
+        }
+        return series;
+    }
+
+    /** The probability within a radius: the integral of the Fourier series, by Clenshaw's recurrence. */
+    private static double within(double[] series, double radius) {
+        double twice = 2 * Degrees.cos(radius);
+        double next = 0;
+        double afterNext = 0;
+        for (int k = series.length - 1; k >= 1; k--) {
+            double sum = series[k] + twice * next - afterNext;
+            afterNext = next;
+            next = sum;
+        }
+        return radius / 180 + next * Degrees.sin(radius);
     }
 
     /** The density per degree at the angles of the grid, never negative. */
