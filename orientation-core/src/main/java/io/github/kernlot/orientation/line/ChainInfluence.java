@@ -68,6 +68,11 @@ final class ChainInfluence {
             carried[part] = grid.function(step.apply(grid.spectrum(carried[part])));
         }
         double whole = overlap(carried[0], chain.likelihood(index), beyond);
+        if (!(whole > 0)) {
+            // marks that exclude each other: nothing is carried past them
+            carried = new double[][] {new double[grid.size()], new double[grid.size()], new double[grid.size()]};
+            return;
+        }
         double slope = overlap(carried[0], slopes.get(index), beyond) / whole;
         double cosine = overlap(carried[1], slopes.get(index), beyond) / whole - mean[0] * slope;
         double sine = overlap(carried[2], slopes.get(index), beyond) / whole - mean[1] * slope;

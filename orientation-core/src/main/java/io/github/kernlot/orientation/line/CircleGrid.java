@@ -26,6 +26,9 @@ record CircleGrid(int size) {
     /** A wrapped Gaussian wider than this, degrees, is uniform to more digits than a double has. */
     private static final double UNIFORM_SIGMA = 600;
 
+    /** A Gaussian ends where it is 1e-31 of its height: what several messages leave of it is lost in rounding long before. */
+    private static final double REACH_IN_SIGMAS = 12;
+
     /** The grid that resolves densities whose standard deviation, in degrees, is not below sigma. */
     static CircleGrid resolving(double sigma) {
         int size = LEAST;
@@ -41,11 +44,6 @@ record CircleGrid(int size) {
 
     double angle(int index) {
         return index * step();
-    }
-
-    /** The density of total ignorance. */
-    double[] uniform() {
-        return constant(1 / 360.0);
     }
 
     private double[] constant(double value) {
@@ -75,14 +73,14 @@ record CircleGrid(int size) {
             return constant(term.applyAsDouble(0, 1 / 360.0));
         }
         double[] sums = new double[size];
-        int turns = 1 + (int) Math.ceil(sigma * 8 / 360);
         double scale = 1 / (sigma * Math.sqrt(2 * Math.PI));
-        for (int i = 0; i < size; i++) {
-            double nearest = Degrees.wrap180(angle(i) - mean);
-            for (int turn = -turns; turn <= turns; turn++) {
-                double away = nearest + 360 * turn;
-                sums[i] += term.applyAsDouble(away, scale * Math.exp(-away * away / (2 * sigma * sigma)));
-            }
+        double reach = REACH_IN_SIGMAS * sigma;
+        // the unwrapped line of angles, as far as the Gaussian reaches
+        int last = (int) Math.floor((mean + reach) / step());
+        for (int i = (int) Math.ceil((mean - reach) / step()); i <= last; i++) {
+            double away = i * step() - mean;
+            sums[Math.floorMod(i, size)] +=
+                    term.applyAsDouble(away, scale * Math.exp(-away * away / (2 * sigma * sigma)));
         }
         return sums;
     }
@@ -96,6 +94,13 @@ record CircleGrid(int size) {
         return sum * step();
     }
 
+    /** The Fourier coefficients of the density of total ignorance. */
+    Spectrum uniformSpectrum() {
+        double[] real = new double[size / 2 + 1];
+        real[0] = size / 360.0;
+        return new Spectrum(real, new double[real.length]);
+    }
+
     /** The Fourier coefficients of a real function on this grid. */
     Spectrum spectrum(double[] function) {
         double[][] data = {function.clone(), new double[size]};
@@ -103,16 +108,44 @@ record CircleGrid(int size) {
         return new Spectrum(Arrays.copyOf(data[0], size / 2 + 1), Arrays.copyOf(data[1], size / 2 + 1));
     }
 
+    /** The Fourier coefficients of two real functions, as the two parts of one complex function. */
+    Pair<Spectrum> spectra(double[] one, double[] other) {
+        double[][] data = {one.clone(), other.clone()};
+        transform(data, TransformType.FORWARD);
+        Spectrum first = new Spectrum(new double[size / 2 + 1], new double[size / 2 + 1]);
+        Spectrum second = new Spectrum(new double[size / 2 + 1], new double[size / 2 + 1]);
+        for (int k = 0; k <= size / 2; k++) {
+            int mirrored = k == 0 ? 0 : size - k;
+            first.real[k] = (data[0][k] + data[0][mirrored]) / 2;
+            first.imaginary[k] = (data[1][k] - data[1][mirrored]) / 2;
+            second.real[k] = (data[1][k] + data[1][mirrored]) / 2;
+            second.imaginary[k] = (data[0][mirrored] - data[0][k]) / 2;
+        }
+        return new Pair<>(first, second);
+    }
+
     /** The real function of its Fourier coefficients. */
     double[] function(Spectrum spectrum) {
-        double[][] data = {Arrays.copyOf(spectrum.real(), size), Arrays.copyOf(spectrum.imaginary(), size)};
-        for (int k = 1; k < (size + 1) / 2; k++) {
-            data[0][size - k] = data[0][k];
-            data[1][size - k] = -data[1][k];
+        return functions(spectrum, new Spectrum(new double[size / 2 + 1], new double[size / 2 + 1]))
+                .one();
+    }
+
+    /** The real functions of their Fourier coefficients, as the two parts of one complex function. */
+    Pair<double[]> functions(Spectrum one, Spectrum other) {
+        double[][] data = {new double[size], new double[size]};
+        for (int k = 0; k <= size / 2; k++) {
+            int mirrored = k == 0 ? 0 : size - k;
+            data[0][mirrored] = one.real[k] + other.imaginary[k];
+            data[1][mirrored] = other.real[k] - one.imaginary[k];
+            data[0][k] = one.real[k] - other.imaginary[k];
+            data[1][k] = other.real[k] + one.imaginary[k];
         }
         transform(data, TransformType.INVERSE);
-        return data[0];
+        return new Pair<>(data[0], data[1]);
     }
+
+    /** Two of a kind that are transformed at once. */
+    record Pair<T>(T one, T other) {}
 
     private void transform(double[][] data, TransformType type) {
         if (Integer.bitCount(size) == 1) {

@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation.line;
 
+import io.github.kernlot.orientation.line.CircleGrid.Pair;
 import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
 import java.util.List;
 
@@ -38,15 +39,16 @@ final class CircularChain {
         fromAbove = new Spectrum[length];
         fromBelow = new Spectrum[length];
         double log = 0;
-        for (int i = 0; i < length; i++) {
-            double[] message = times(above(i), likelihoods.get(i));
-            log += Math.log(normalise(message));
-            fromAbove[i] = grid.spectrum(message);
-        }
-        for (int i = length - 1; i >= 0; i--) {
-            double[] message = times(below(i), likelihoods.get(i));
-            normalise(message);
-            fromBelow[i] = grid.spectrum(message);
+        for (int step = 0; step < length; step++) {
+            int upwards = length - 1 - step;
+            Pair<double[]> arriving = grid.functions(fromAboveAt(step), fromBelowAt(upwards));
+            double[] down = times(arriving.one(), likelihoods.get(step));
+            double[] up = times(arriving.other(), likelihoods.get(upwards));
+            log += Math.log(normalise(down));
+            normalise(up);
+            Pair<Spectrum> leaving = grid.spectra(down, up);
+            fromAbove[step] = leaving.one();
+            fromBelow[upwards] = leaving.other();
         }
         logEvidence = log;
     }
@@ -58,28 +60,41 @@ final class CircularChain {
 
     /** The density of an angle by all observations but its own. */
     double[] withoutOwn(int index) {
-        double[] density = times(above(index), below(index));
-        normalise(density);
-        return density;
+        return product(fromAboveAt(index), fromBelowAt(index));
     }
 
     /** The density of an angle by all observations. */
     double[] marginal(int index) {
-        double[] density = times(times(above(index), below(index)), likelihoods.get(index));
+        double[] density = times(withoutOwn(index), likelihoods.get(index));
         normalise(density);
         return density;
     }
 
     /** What all above an angle say of it. */
     double[] above(int index) {
-        return index == 0 ? grid.uniform() : grid.function(fromAbove[index - 1].through(transitions.get(index - 1)));
+        return grid.function(fromAboveAt(index));
     }
 
     /** What all below an angle say of it. */
     double[] below(int index) {
+        return grid.function(fromBelowAt(index));
+    }
+
+    private Spectrum fromAboveAt(int index) {
+        return index == 0 ? grid.uniformSpectrum() : fromAbove[index - 1].through(transitions.get(index - 1));
+    }
+
+    private Spectrum fromBelowAt(int index) {
         return index == likelihoods.size() - 1
-                ? grid.uniform()
-                : grid.function(fromBelow[index + 1].back(transitions.get(index)));
+                ? grid.uniformSpectrum()
+                : fromBelow[index + 1].back(transitions.get(index));
+    }
+
+    private double[] product(Spectrum one, Spectrum other) {
+        Pair<double[]> functions = grid.functions(one, other);
+        double[] density = times(functions.one(), functions.other());
+        normalise(density);
+        return density;
     }
 
     /**
@@ -90,19 +105,25 @@ final class CircularChain {
      * @param until the transition to the angle below; not used where there is none
      */
     double[] between(int index, Spectrum since, Spectrum until) {
-        double[] density = times(down(index, since), up(index, until));
-        normalise(density);
-        return density;
+        return product(downSpectrum(index, since), upSpectrum(index, until));
     }
 
     /** What the first angles say of a place below them. */
     double[] down(int index, Spectrum since) {
-        return index == 0 ? grid.uniform() : grid.function(fromAbove[index - 1].through(since));
+        return grid.function(downSpectrum(index, since));
+    }
+
+    private Spectrum downSpectrum(int index, Spectrum since) {
+        return index == 0 ? grid.uniformSpectrum() : fromAbove[index - 1].through(since);
     }
 
     /** What all but the first angles say of a place above them. */
     double[] up(int index, Spectrum until) {
-        return index == likelihoods.size() ? grid.uniform() : grid.function(fromBelow[index].back(until));
+        return grid.function(upSpectrum(index, until));
+    }
+
+    private Spectrum upSpectrum(int index, Spectrum until) {
+        return index == likelihoods.size() ? grid.uniformSpectrum() : fromBelow[index].back(until);
     }
 
     double[] likelihood(int index) {
