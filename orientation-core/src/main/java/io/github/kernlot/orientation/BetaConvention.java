@@ -63,6 +63,19 @@ public record BetaConvention(Sense sense, View view, Apex apex) {
         return converted(beta);
     }
 
+    /**
+     * The same convention read along arrows that point up-hole: who follows them looks the other way, and takes the end of the
+     * ellipse that they point to for the down-hole one. Twice gives the convention itself.
+     *
+     * @return the convention
+     */
+    public BetaConvention withArrowUpHole() {
+        return new BetaConvention(
+                sense,
+                view == View.DOWN_HOLE ? View.UP_HOLE : View.DOWN_HOLE,
+                apex == Apex.DOWN_HOLE ? Apex.UP_HOLE : Apex.DOWN_HOLE);
+    }
+
     // each of the four maps b, -b, b + 180, 180 - b is its own inverse
     private double converted(double beta) {
         double checked = Require.azimuth("beta", beta);

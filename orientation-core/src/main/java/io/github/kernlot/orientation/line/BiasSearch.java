@@ -18,13 +18,17 @@ final class BiasSearch {
 
     private static final double STEP = 0.25;
 
+    /** Half of the 95 % interval in standard errors. */
+    private static final double NORMAL_95 = 1.959963984540054;
+
     /** Below this curvature, per square degree, the evidence does not depend on the turn. */
     private static final double FLAT = 1e-6;
 
     private BiasSearch() {}
 
     /**
-     * The turn near a guess or near none, whichever is the more probable.
+     * The turn near a guess or near none, whichever is the more probable; its standard error by the curvature of the evidence, and
+     * the likelihood ratio against chi squared with one degree of freedom (Wilks 1938, from memory).
      *
      * @param logEvidence of all marks with the group turned back by some degrees
      * @param guess degrees
@@ -54,6 +58,6 @@ final class BiasSearch {
         double top = middle + slope * slope / (2 * curvature);
         double ratio = Math.max(0, 2 * (top - none));
         double probability = 1 - new ChiSquaredDistribution(null, 1).cumulativeProbability(ratio);
-        return Optional.of(new GroupBias(Degrees.wrap180(best), 1 / Math.sqrt(curvature), probability));
+        return Optional.of(new GroupBias(Degrees.wrap180(best), NORMAL_95 / Math.sqrt(curvature), probability));
     }
 }

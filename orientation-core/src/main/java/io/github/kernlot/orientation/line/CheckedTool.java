@@ -97,8 +97,22 @@ public final class CheckedTool {
     }
 
     /**
-     * The differences read minus known of the sound checks: their mean is the tool's bias, {@link CircularSample#probabilityOfMean}
-     * of 0 the test for one.
+     * By how much the tool reads too much: the mean of its differences, with the interval and the test of {@link CircularSample}.
+     *
+     * @return the bias; empty for a single sound check, or where the differences have no mean
+     */
+    public Optional<GroupBias> bias() {
+        CircularSample sample = differences();
+        return sample.size() > 1 && sample.mean().isPresent()
+                ? Optional.of(new GroupBias(
+                        Degrees.wrap180(sample.mean().getAsDouble()),
+                        sample.meanRadius95(),
+                        sample.probabilityOfMean(0)))
+                : Optional.empty();
+    }
+
+    /**
+     * The differences read minus known of the sound checks.
      *
      * @return the sample, in degrees
      */

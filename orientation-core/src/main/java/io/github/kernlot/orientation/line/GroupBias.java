@@ -3,17 +3,14 @@ package io.github.kernlot.orientation.line;
 import java.util.Locale;
 
 /**
- * By how much a group of marks is turned against all other marks of the same cores. The marks cannot tell which of the two is off.
+ * By how much a group of readings is turned: the marks of a tool or crew against all other marks of the same cores, or the readings
+ * of a tool against its cradle. Of marks one cannot tell which of the two is off.
  *
- * @param degrees by how much the group's offsets are too great, degrees in (-180, 180]
- * @param standardError by the curvature of the evidence, degrees, above 0
- * @param probabilityOfNone how probable evidence at least so strong is where the group is not turned: the likelihood ratio against
- *     chi squared with one degree of freedom (Wilks 1938, from memory)
+ * @param degrees by how much the group reads too much, degrees in (-180, 180]
+ * @param radius95 half the width of the 95 % interval, degrees
+ * @param probabilityOfNone how probable readings that speak as strongly for a turn are where there is none, in [0, 1]
  */
-public record GroupBias(double degrees, double standardError, double probabilityOfNone) {
-
-    /** Half of the 95 % interval in standard errors. */
-    private static final double NORMAL_95 = 1.959963984540054;
+public record GroupBias(double degrees, double radius95, double probabilityOfNone) {
 
     /**
      * The lower end of the 95 % interval.
@@ -21,7 +18,7 @@ public record GroupBias(double degrees, double standardError, double probability
      * @return degrees, not wrapped
      */
     public double low95() {
-        return degrees - NORMAL_95 * standardError;
+        return degrees - radius95;
     }
 
     /**
@@ -30,13 +27,12 @@ public record GroupBias(double degrees, double standardError, double probability
      * @return degrees, not wrapped
      */
     public double high95() {
-        return degrees + NORMAL_95 * standardError;
+        return degrees + radius95;
     }
 
-    /** The bias with its standard error: {@code 7.9 +- 0.8 degrees, p of none 0.0000}. */
+    /** The bias with its interval: {@code 7.9 +- 1.6 degrees, p of none 0.0000}. */
     @Override
     public String toString() {
-        return String.format(
-                Locale.ROOT, "%.1f +- %.1f degrees, p of none %.4f", degrees, standardError, probabilityOfNone);
+        return String.format(Locale.ROOT, "%.1f +- %.1f degrees, p of none %.4f", degrees, radius95, probabilityOfNone);
     }
 }

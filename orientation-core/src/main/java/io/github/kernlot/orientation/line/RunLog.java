@@ -182,8 +182,9 @@ public record RunLog(List<CoreRun> runs, double tolerance) {
     }
 
     /**
-     * The marks of the hole with what the log says against them: a mark whose run has a finding, or that lies in no run, is the more
-     * probably wrong. The prior of wrong is multiplied once, however many findings there are.
+     * The marks of the hole with what the log says against them: a mark whose run has a finding, that lies in no run, or that names
+     * another tool than its run, is the more probably wrong. The prior of wrong is multiplied once, however many findings there are.
+     * A mark that names no tool takes that of its run; one that was left out keeps its priors.
      *
      * @param marks the marks of the hole
      * @param blunders the priors of marks that have none of their own
@@ -198,26 +199,42 @@ public record RunLog(List<CoreRun> runs, double tolerance) {
         List<PriorChange> changes = new ArrayList<>();
         for (OrientationMark mark : marks) {
             Optional<CoreRun> run = at(mark.depth());
-            List<RunFinding> own =
-                    run.map(found -> findings(runs.indexOf(found))).orElseGet(() -> noRun(mark));
-            if (run.isEmpty()) {
-                all.addAll(own);
-            }
+            List<RunFinding> ofMark = ofMark(mark, run);
+            all.addAll(ofMark);
+            List<RunFinding> own = new ArrayList<>(ofMark);
+            run.ifPresent(found -> own.addAll(findings(runs.indexOf(found))));
+            OrientationMark known = run.map(found -> withTool(mark, found)).orElse(mark);
             MarkBlunders before = mark.blunders().orElse(blunders);
             MarkBlunders after = own.isEmpty() ? before : before.withWrongTimes(factor);
-            if (after.equals(before)) {
-                reviewed.add(mark);
+            if (after.equals(before) || mark.leftOut().isPresent()) {
+                reviewed.add(known);
             } else {
-                OrientationMark changed = mark.withBlunders(after);
+                OrientationMark changed = known.withBlunders(after);
                 reviewed.add(changed);
-                changes.add(new PriorChange(changed, before, own));
+                changes.add(new PriorChange(changed, before, List.copyOf(own)));
             }
         }
         all.sort(Comparator.comparingDouble(RunFinding::depth));
         return new RunReview(List.copyOf(all), List.copyOf(reviewed), List.copyOf(changes));
     }
 
-    private static List<RunFinding> noRun(OrientationMark mark) {
-        return List.of(new RunFinding(mark.depth(), Kind.NO_RUN, mark + " lies in no run of the log"));
+    private static List<RunFinding> ofMark(OrientationMark mark, Optional<CoreRun> run) {
+        if (run.isEmpty()) {
+            return List.of(new RunFinding(mark.depth(), Kind.NO_RUN, mark + " lies in no run of the log"));
+        }
+        Optional<String> tool = run.get().readTool().or(run.get()::tool);
+        Optional<String> named = mark.source().tool();
+        return tool.isEmpty() || named.isEmpty() || tool.equals(named)
+                ? List.of()
+                : List.of(new RunFinding(
+                        mark.depth(),
+                        Kind.OTHER_TOOL,
+                        mark + " names tool " + named.get() + " and its run tool " + tool.get()));
+    }
+
+    private static OrientationMark withTool(OrientationMark mark, CoreRun run) {
+        MarkSource source = mark.source();
+        Optional<String> tool = source.tool().or(run::readTool).or(run::tool);
+        return mark.withSource(new MarkSource(tool, source.crew(), source.grade()));
     }
 }

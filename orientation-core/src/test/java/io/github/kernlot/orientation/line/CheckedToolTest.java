@@ -28,8 +28,13 @@ class CheckedToolTest {
         CheckedTool tool = tool(7, 8, 9, 8, 7.5, 8.5, 187);
 
         assertEquals(8, tool.differences().mean().orElseThrow(), 1e-3);
-        assertTrue(tool.differences().probabilityOfMean(0) < 1e-4);
-        assertTrue(tool.differences().meanRadius95() < 1);
+        GroupBias bias = tool.bias().orElseThrow();
+        assertEquals(8, bias.degrees(), 1e-3);
+        assertTrue(bias.probabilityOfNone() < 1e-4);
+        // Student's t with 5 degrees of freedom, 2.5706 (table, from memory), times the standard error of 7, 8, 9, 8,
+        // 7.5, 8.5
+        assertEquals(2.5706 * Math.sqrt(0.5 / 6), bias.radius95(), 1e-3);
+        assertEquals("8.0 +- 0.7 degrees, p of none 0.0000", bias.toString());
         assertEquals(1, tool.blunders().size());
         assertEquals(1.0 / 7, tool.blunderRate().rate(), 1e-12);
         assertTrue(tool.toString().endsWith("of 6, 1 blunder"), tool.toString());
@@ -41,6 +46,7 @@ class CheckedToolTest {
 
         assertEquals(List.of("A", "B"), tools.stream().map(CheckedTool::name).toList());
         assertTrue(tools.get(0).drift().isEmpty());
+        assertTrue(tools.get(0).bias().isEmpty());
         assertTrue(tools.get(0).clearestChange().isEmpty());
         assertTrue(tool(1, 1, 1).toString().endsWith("of 3"));
     }

@@ -61,8 +61,8 @@ class MarkAuditTest {
         Map<String, MarkGroup> groups = byTool(hole(1, turned(8)), hole(2, turned(8)), hole(3, turned(8)));
 
         GroupBias third = groups.get("T-3").bias().orElseThrow();
-        assertEquals(8, third.degrees(), 3 * third.standardError());
-        assertTrue(third.standardError() < 1.5, third.toString());
+        assertEquals(8, third.degrees(), 1.5 * third.radius95());
+        assertTrue(third.radius95() < 3, third.toString());
         assertTrue(third.probabilityOfNone() < 1e-4, third.toString());
         assertTrue(third.low95() < 8 && third.high95() > third.low95());
         assertEquals(24, groups.get("T-3").marks());

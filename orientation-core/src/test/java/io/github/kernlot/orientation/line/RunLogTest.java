@@ -169,6 +169,25 @@ class RunLogTest {
                 0, log.review(List.of(Marks.mark(6, 0)), PRIORS, 1).changes().size());
     }
 
+    @Test
+    void aMarkThatNamesNoToolTakesThatOfItsRun() {
+        RunLog log = RunLog.of(List.of(run(0, 3, "A", "", "", "", ""), run(3, 6, "A B", "", "", "", "")));
+        MarkSource c = new MarkSource(Optional.of("C"), Optional.of("day"), Optional.empty());
+        OrientationMark other = Marks.mark(2, 10).withSource(c);
+        OrientationMark leftOut = Marks.mark(5, 10).leftOutFor("rods turning");
+        RunReview review = log.review(List.of(Marks.mark(3, 10), other, leftOut), PRIORS, 3);
+
+        assertEquals(Optional.of("A"), review.marks().get(0).source().tool());
+        assertEquals(c, review.marks().get(1).source());
+        assertEquals(Optional.of("B"), review.marks().get(2).source().tool());
+        assertEquals(
+                "mark at 2.00 m, offset 010.0 names tool C and its run tool A",
+                review.findings().get(0).text());
+        assertEquals(
+                List.of(2.0),
+                review.changes().stream().map(change -> change.mark().depth()).toList());
+    }
+
     @Property
     void priorsStayProbabilities(
             @ForAll @DoubleRange(min = 0, max = 1) double flipped,

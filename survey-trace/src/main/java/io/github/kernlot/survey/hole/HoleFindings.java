@@ -23,19 +23,16 @@ final class HoleFindings {
     private final ReferenceLine line;
     private final HandLine handLine;
     private final List<OrientedStructure> structures;
+    private final List<Finding> recorded;
     private final List<Finding> found = new ArrayList<>();
 
-    HoleFindings(
-            HoleLog log,
-            OrientationSettings settings,
-            ReferenceLine line,
-            HandLine handLine,
-            List<OrientedStructure> structures) {
-        this.log = log;
-        this.settings = settings;
-        this.line = line;
-        this.handLine = handLine;
-        this.structures = structures;
+    HoleFindings(OrientedHole hole) {
+        this.log = hole.log();
+        this.settings = hole.settings();
+        this.line = hole.line();
+        this.handLine = hole.handLine();
+        this.structures = hole.structures();
+        this.recorded = new RecordFindings(hole).all();
     }
 
     List<Finding> all() {
@@ -45,6 +42,7 @@ final class HoleFindings {
             found.add(Finding.ofHole(
                     Level.INFO, "no joins were recorded: the depth of every mark in use is taken as a doubtful join"));
         }
+        found.addAll(recorded);
         line.marks().forEach(this::mark);
         line.joins().forEach(this::join);
         structures.forEach(this::structure);

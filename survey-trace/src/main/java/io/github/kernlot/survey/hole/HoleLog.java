@@ -1,7 +1,9 @@
 package io.github.kernlot.survey.hole;
 
+import io.github.kernlot.orientation.line.DrawnLines;
 import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.OrientationMark;
+import io.github.kernlot.orientation.line.RunLog;
 import io.github.kernlot.survey.HoleTrace;
 import java.util.List;
 import java.util.Optional;
@@ -11,22 +13,64 @@ import java.util.Optional;
  *
  * @param id the hole's name
  * @param trace the path of the hole
- * @param marks the orientation marks, in any order
+ * @param marks the orientation marks as they were read, in any order
  * @param joins the joins between pieces of core, in any order; empty where nobody recorded how the pieces fit, which is not the
  *     same as an empty list, with which all core fits
  * @param structures the structures, in the order in which they are to be reported
+ * @param drawn where the reference line was drawn, and which way its arrows point
+ * @param runs the log of the core runs; empty where there is none
  */
 public record HoleLog(
         String id,
         HoleTrace trace,
         List<OrientationMark> marks,
         Optional<List<Join>> joins,
-        List<Structure> structures) {
+        List<Structure> structures,
+        DrawnLines drawn,
+        Optional<RunLog> runs) {
 
     /** Copies the lists. */
     public HoleLog {
         marks = List.copyOf(marks);
         joins = joins.map(List::copyOf);
         structures = List.copyOf(structures);
+    }
+
+    /**
+     * A hole without a log of its runs, whose line was drawn everywhere with its arrows down-hole.
+     *
+     * @param id the hole's name
+     * @param trace the path of the hole
+     * @param marks the orientation marks, in any order
+     * @param joins the joins between pieces of core; empty where nobody recorded them
+     * @param structures the structures, in the order in which they are to be reported
+     */
+    public HoleLog(
+            String id,
+            HoleTrace trace,
+            List<OrientationMark> marks,
+            Optional<List<Join>> joins,
+            List<Structure> structures) {
+        this(id, trace, marks, joins, structures, DrawnLines.everywhere(), Optional.empty());
+    }
+
+    /**
+     * The same hole with its lines as they were drawn.
+     *
+     * @param lines where the reference line was drawn
+     * @return the log
+     */
+    public HoleLog withDrawn(DrawnLines lines) {
+        return new HoleLog(id, trace, marks, joins, structures, lines, runs);
+    }
+
+    /**
+     * The same hole with a log of its runs.
+     *
+     * @param log the runs
+     * @return the log
+     */
+    public HoleLog withRuns(RunLog log) {
+        return new HoleLog(id, trace, marks, joins, structures, drawn, Optional.of(log));
     }
 }

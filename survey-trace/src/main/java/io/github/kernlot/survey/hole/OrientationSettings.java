@@ -17,6 +17,7 @@ import io.github.kernlot.survey.North;
  * @param lineSigmaLimit the greatest sigma of the line angle with which a structure is still oriented, degrees, above 0
  * @param output the north of the results' azimuths
  * @param fabric which structures are witnesses of the line
+ * @param runFindingFactor how many times as often a mark is wrong whose run has a finding, 1 or more
  */
 public record OrientationSettings(
         BetaConvention beta,
@@ -25,7 +26,8 @@ public record OrientationSettings(
         int handNeighbours,
         double lineSigmaLimit,
         North output,
-        FabricSettings fabric) {
+        FabricSettings fabric,
+        double runFindingFactor) {
 
     /**
      * Checks the numbers.
@@ -34,18 +36,19 @@ public record OrientationSettings(
      */
     public OrientationSettings {
         Require.positive("line sigma limit", lineSigmaLimit, "degrees");
+        Require.inRange("factor on the prior of a wrong mark", runFindingFactor, 1, Double.MAX_VALUE, "");
         new HandMethod(model.side(), model.noise(), handTolerance, handNeighbours);
     }
 
     /**
      * The house convention for beta, the assumed model with marks of the low side, by hand a tolerance of 10 degrees and one
-     * neighbour, a limit of 15 degrees, azimuths from grid north, and no structure as a witness.
+     * neighbour, a limit of 15 degrees, azimuths from grid north, no structure as a witness, and a factor of 3 (assumed) for marks of runs with findings.
      *
      * @return the settings to begin with
      */
     public static OrientationSettings assumed() {
         return new OrientationSettings(
-                BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID, FabricSettings.off());
+                BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID, FabricSettings.off(), 3);
     }
 
     /**
@@ -55,7 +58,7 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withBeta(BetaConvention other) {
-        return new OrientationSettings(other, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric);
+        return new OrientationSettings(other, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
     }
 
     /**
@@ -65,7 +68,7 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withModel(LineModel other) {
-        return new OrientationSettings(beta, other, handTolerance, handNeighbours, lineSigmaLimit, output, fabric);
+        return new OrientationSettings(beta, other, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
     }
 
     /**
@@ -77,7 +80,7 @@ public record OrientationSettings(
      * @throws IllegalArgumentException if a number lies outside its range
      */
     public OrientationSettings withHandRule(double tolerance, int neighbours) {
-        return new OrientationSettings(beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric);
+        return new OrientationSettings(beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric, runFindingFactor);
     }
 
     /**
@@ -88,7 +91,7 @@ public record OrientationSettings(
      * @throws IllegalArgumentException if it is not a finite number above 0
      */
     public OrientationSettings withLineSigmaLimit(double degrees) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, degrees, output, fabric);
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, degrees, output, fabric, runFindingFactor);
     }
 
     /**
@@ -98,7 +101,7 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withOutput(North other) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, other, fabric);
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, other, fabric, runFindingFactor);
     }
 
     /**
@@ -108,6 +111,18 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withFabric(FabricSettings other) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, other);
+        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, other, runFindingFactor);
+    }
+
+    /**
+     * The same settings with marks of runs with findings doubted more or less.
+     *
+     * @param factor how many times as often such a mark is wrong, 1 or more
+     * @return the settings
+     * @throws IllegalArgumentException if it is not a finite number, 1 or above
+     */
+    public OrientationSettings withRunFindingFactor(double factor) {
+        return new OrientationSettings(
+                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, factor);
     }
 }

@@ -1,17 +1,21 @@
 package io.github.kernlot.survey.hole;
 
+import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.CorePlane;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.line.DrawnLine;
 import io.github.kernlot.orientation.line.Fabric;
 import io.github.kernlot.orientation.line.FabricReading;
 import io.github.kernlot.orientation.line.HandLine;
 import io.github.kernlot.orientation.line.HandMethod;
 import io.github.kernlot.orientation.line.LineModel;
 import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.orientation.line.ReferenceLine;
+import io.github.kernlot.orientation.line.RunReview;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.check.Finding;
@@ -27,6 +31,7 @@ public final class OrientedHole {
     private final HoleLog log;
     private final OrientationSettings settings;
     private final double toOutput;
+    private final Optional<RunReview> review;
     private final ReferenceLine line;
     private final Optional<ReferenceLine> lineWithoutFabric;
     private final HandLine handLine;
@@ -40,17 +45,20 @@ public final class OrientedHole {
         LineModel model = model();
         HandMethod hand =
                 new HandMethod(model.side(), model.noise(), settings.handTolerance(), settings.handNeighbours());
+        List<OrientationMark> read =
+                log.marks().stream().map(log.drawn()::lookingDownHole).toList();
+        this.review = log.runs().map(runs -> runs.review(read, model.blunders(), settings.runFindingFactor()));
+        List<OrientationMark> marks = review.map(RunReview::marks).orElse(read);
         ReferenceLine byMarks = log.joins()
-                .map(joins -> model.reconcile(log.trace(), log.marks(), joins))
-                .orElseGet(() -> model.reconcile(log.trace(), log.marks()));
+                .map(joins -> model.reconcile(log.trace(), marks, joins, log.drawn()))
+                .orElseGet(() -> model.reconcile(log.trace(), marks, log.drawn()));
         List<FabricReading> witnesses = witnesses(fabrics);
         this.line = witnesses.isEmpty() ? byMarks : byMarks.withWitnesses(witnesses);
         this.lineWithoutFabric = witnesses.isEmpty() ? Optional.empty() : Optional.of(byMarks);
-        this.handLine = hand.reconcile(log.trace(), log.marks(), log.joins().orElse(List.of()));
+        this.handLine = hand.reconcile(log.trace(), marks, log.joins().orElse(List.of()));
         this.structures = log.structures().stream().map(this::oriented).toList();
         this.findings = Stream.concat(
-                        fabricFindings(fabrics).stream(),
-                        new HoleFindings(log, settings, line, handLine, structures).all().stream())
+                        fabricFindings(fabrics).stream(), new HoleFindings(this).all().stream())
                 .toList();
     }
 
@@ -92,7 +100,10 @@ public final class OrientedHole {
         List<FabricReading> readings = new ArrayList<>();
         for (Structure structure : log.structures()) {
             Fabric fabric = fabrics.get(structure.kind());
-            if (fabric != null && structure.beta().isPresent() && structure.alpha() < 90) {
+            if (fabric != null
+                    && structure.beta().isPresent()
+                    && structure.alpha() < 90
+                    && log.drawn().isDrawnAt(structure.depth())) {
                 Fabric onGrid = new Fabric(fabric.mean().withAzimuthTurned(-toOutput), fabric.sigma(), fabric.stray());
                 readings.add(new FabricReading(
                         structure.depth(),
@@ -122,7 +133,7 @@ public final class OrientedHole {
                 plane.map(core -> frame.orElseThrow().toGeographic(core).withAzimuthTurned(toOutput));
         Optional<LineOrientation> lineation = structure.gamma().isPresent()
                 ? plane.map(core -> frame.orElseThrow()
-                        .toGeographic(core.line(structure.gamma().getAsDouble()))
+                        .toGeographic(core.line(gamma(structure)))
                         .withAzimuthTurned(toOutput))
                 : Optional.empty();
         if (trace.isExtrapolated(structure.depth())) {
@@ -172,6 +183,10 @@ public final class OrientedHole {
             notes.add("no beta was measured");
             return Optional.empty();
         }
+        if (!log.drawn().isDrawnAt(structure.depth())) {
+            notes.add("no line was drawn here");
+            return Optional.empty();
+        }
         if (angle.isEmpty()) {
             notes.add("the line is unanchored: no mark in use on this piece of core");
             return Optional.empty();
@@ -187,7 +202,21 @@ public final class OrientedHole {
 
     private CorePlane corePlane(Structure structure) {
         double beta = structure.beta().isPresent() ? structure.beta().getAsDouble() : 0;
-        return CorePlane.of(structure.alpha(), settings.beta().toHouse(beta));
+        BetaConvention reading = isReadUpHole(structure) ? settings.beta().withArrowUpHole() : settings.beta();
+        return CorePlane.of(structure.alpha(), reading.toHouse(beta));
+    }
+
+    /** Read along an arrow that points up-hole, a line's gamma runs the other way; from which end does not matter to an axis. */
+    private double gamma(Structure structure) {
+        double gamma = structure.gamma().orElse(0);
+        return isReadUpHole(structure) ? Degrees.wrap360(-gamma) : gamma;
+    }
+
+    private boolean isReadUpHole(Structure structure) {
+        return log.drawn()
+                .at(structure.depth())
+                .filter(drawn -> drawn.arrow() == DrawnLine.Arrow.UP_HOLE)
+                .isPresent();
     }
 
     /**
@@ -242,6 +271,15 @@ public final class OrientedHole {
      */
     public HandLine handLine() {
         return handLine;
+    }
+
+    /**
+     * What the log of the runs says against runs and marks.
+     *
+     * @return the review; empty where there is no such log
+     */
+    public Optional<RunReview> runReview() {
+        return review;
     }
 
     /**
