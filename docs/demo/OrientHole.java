@@ -41,7 +41,8 @@ public final class OrientHole {
         job.notices().forEach(notice -> System.out.println("note: " + notice));
         List<OrientedHole> holes = job.orient();
         holes.forEach(System.out::println);
-        ResultTables.of(job, holes).write(out);
+        ResultTables tables = ResultTables.of(job, holes);
+        tables.write(out);
         if (holes.isEmpty()) {
             Files.deleteIfExists(out.resolve("index.html"));
             refuse("no hole is left to be oriented; " + out.resolve("findings.csv") + " tells why each was set aside");
@@ -49,7 +50,7 @@ public final class OrientHole {
         if (!job.setAside().isEmpty()) {
             System.out.println(job.setAside().size() + " rows set aside, listed in " + out.resolve("set-aside.csv"));
         }
-        ReportPage.of(holes).withFindings(job.findings()).write(out);
+        ReportPage.of(holes).withFindings(job.findings()).withAudit(tables.audit()).write(out);
         System.out.println("tables and pictures: " + out.resolve("index.html").toAbsolutePath().normalize());
     }
 

@@ -58,7 +58,8 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withBeta(BetaConvention other) {
-        return new OrientationSettings(other, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
+        return new OrientationSettings(
+                other, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
     }
 
     /**
@@ -68,7 +69,8 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withModel(LineModel other) {
-        return new OrientationSettings(beta, other, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
+        return new OrientationSettings(
+                beta, other, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
     }
 
     /**
@@ -80,7 +82,8 @@ public record OrientationSettings(
      * @throws IllegalArgumentException if a number lies outside its range
      */
     public OrientationSettings withHandRule(double tolerance, int neighbours) {
-        return new OrientationSettings(beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric, runFindingFactor);
+        return new OrientationSettings(
+                beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric, runFindingFactor);
     }
 
     /**
@@ -91,7 +94,8 @@ public record OrientationSettings(
      * @throws IllegalArgumentException if it is not a finite number above 0
      */
     public OrientationSettings withLineSigmaLimit(double degrees) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, degrees, output, fabric, runFindingFactor);
+        return new OrientationSettings(
+                beta, model, handTolerance, handNeighbours, degrees, output, fabric, runFindingFactor);
     }
 
     /**
@@ -101,7 +105,8 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withOutput(North other) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, other, fabric, runFindingFactor);
+        return new OrientationSettings(
+                beta, model, handTolerance, handNeighbours, lineSigmaLimit, other, fabric, runFindingFactor);
     }
 
     /**
@@ -111,7 +116,8 @@ public record OrientationSettings(
      * @return the settings
      */
     public OrientationSettings withFabric(FabricSettings other) {
-        return new OrientationSettings(beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, other, runFindingFactor);
+        return new OrientationSettings(
+                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, other, runFindingFactor);
     }
 
     /**

@@ -57,8 +57,7 @@ public final class OrientedHole {
         this.lineWithoutFabric = witnesses.isEmpty() ? Optional.empty() : Optional.of(byMarks);
         this.handLine = hand.reconcile(log.trace(), marks, log.joins().orElse(List.of()));
         this.structures = log.structures().stream().map(this::oriented).toList();
-        this.findings = Stream.concat(
-                        fabricFindings(fabrics).stream(), new HoleFindings(this).all().stream())
+        this.findings = Stream.concat(fabricFindings(fabrics).stream(), new HoleFindings(this).all().stream())
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package io.github.kernlot.survey.picture;
 
 import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.hole.AuditEntry;
 import io.github.kernlot.survey.hole.OrientedHole;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,8 +20,8 @@ import java.util.Set;
  */
 public final class ReportPage {
 
-    private static final List<String> TABLES =
-            List.of("oriented.csv", "marks.csv", "trace.csv", "findings.csv", "budget.csv", "set-aside.csv");
+    private static final List<String> TABLES = List.of(
+            "oriented.csv", "marks.csv", "trace.csv", "findings.csv", "audit.csv", "budget.csv", "set-aside.csv");
 
     private static final int LONGEST_NAME = 80;
 
@@ -28,8 +29,12 @@ public final class ReportPage {
     private final List<OrientedHole> holes;
     private final Map<String, List<Finding>> further;
 
-    private ReportPage(String title, List<OrientedHole> holes, Map<String, List<Finding>> further) {
+    private final List<AuditEntry> audit;
+
+    private ReportPage(
+            String title, List<OrientedHole> holes, Map<String, List<Finding>> further, List<AuditEntry> audit) {
         this.title = title;
+        this.audit = List.copyOf(audit);
         this.holes = List.copyOf(holes);
         this.further = new LinkedHashMap<>(further);
     }
@@ -43,7 +48,7 @@ public final class ReportPage {
      */
     public static ReportPage of(List<OrientedHole> holes) {
         Holes.north(holes);
-        return new ReportPage(Holes.title("Oriented core", holes), holes, Map.of());
+        return new ReportPage(Holes.title("Oriented core", holes), holes, Map.of(), List.of());
     }
 
     /**
@@ -53,7 +58,7 @@ public final class ReportPage {
      * @return the page
      */
     public ReportPage titled(String words) {
-        return new ReportPage(words, holes, further);
+        return new ReportPage(words, holes, further, audit);
     }
 
     /**
@@ -64,7 +69,17 @@ public final class ReportPage {
      * @return the page
      */
     public ReportPage withFindings(Map<String, List<Finding>> byHole) {
-        return new ReportPage(title, holes, new LinkedHashMap<>(byHole));
+        return new ReportPage(title, holes, new LinkedHashMap<>(byHole), audit);
+    }
+
+    /**
+     * The same page with an audit of the marks by those who made them.
+     *
+     * @param entries the audit, as {@link AuditEntry#all} gives it
+     * @return the page
+     */
+    public ReportPage withAudit(List<AuditEntry> entries) {
+        return new ReportPage(title, holes, further, entries);
     }
 
     /**
@@ -73,7 +88,7 @@ public final class ReportPage {
      * @return an HTML document
      */
     public String html() {
-        return new ReportText(title, holes, further, List.of()).html();
+        return new ReportText(title, holes, further, audit, List.of()).html();
     }
 
     /**
@@ -92,7 +107,7 @@ public final class ReportPage {
                 .toList();
         Files.writeString(
                 folder.resolve("index.html"),
-                new ReportText(title, holes, further, tables).html(),
+                new ReportText(title, holes, further, audit, tables).html(),
                 StandardCharsets.UTF_8);
         KindKey key = Holes.kinds(holes);
         stereonet(holes, key).save(folder.resolve("stereonet.svg"));

@@ -7,6 +7,7 @@ import io.github.kernlot.orientation.line.LinePosterior;
 import io.github.kernlot.orientation.line.MarkPosterior;
 import io.github.kernlot.orientation.line.MarkPosterior.Verdict;
 import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.hole.AuditEntry;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.OrientedStructure;
 import java.util.Comparator;
@@ -55,11 +56,18 @@ final class ReportText {
     private final String title;
     private final List<OrientedHole> holes;
     private final Map<String, List<Finding>> further;
+    private final List<AuditEntry> audit;
     private final List<String> tables;
     private final int rows;
     private final StringBuilder out = new StringBuilder(1 << 16);
 
-    ReportText(String title, List<OrientedHole> holes, Map<String, List<Finding>> further, List<String> tables) {
+    ReportText(
+            String title,
+            List<OrientedHole> holes,
+            Map<String, List<Finding>> further,
+            List<AuditEntry> audit,
+            List<String> tables) {
+        this.audit = audit;
         this.title = title;
         this.holes = holes;
         this.further = further;
@@ -79,6 +87,7 @@ final class ReportText {
         KindKey key = Holes.kinds(holes);
         figure(Stereonet.of(Holes.title("Stereonet", holes), holes, key, Stereonet.MOST_SYMBOLS));
         figure(PlanAndSection.of(holes));
+        new AuditSection(audit).write(out, 200, tables.contains("audit.csv") ? "audit.csv" : "");
         for (int i = 0; i < Math.min(MOST_HOLES, holes.size()); i++) {
             hole(i, key);
         }

@@ -1,5 +1,6 @@
 package io.github.kernlot.survey.table;
 
+import io.github.kernlot.orientation.internal.Degrees;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -27,6 +28,11 @@ final class Cells {
     static String difference(double degrees) {
         String text = number(degrees);
         return text.equals("-180.0000") ? "180.0000" : text;
+    }
+
+    /** An angle taken into (-180, 180]. */
+    static String signed(double degrees) {
+        return difference(Degrees.wrap180(degrees));
     }
 
     /** A number that was given, with nothing lost of it. */

@@ -36,6 +36,10 @@ final class HoleFindings {
                 Finding.at(depth(row).orElseThrow(), level, row.form().file() + ", line " + row.line() + ": " + what));
     }
 
+    void tell(Finding finding) {
+        findings.add(finding);
+    }
+
     static OptionalDouble depth(Row row) {
         return NumberRange.DEPTH.parse(row.text("depth_m"));
     }

@@ -4,10 +4,12 @@ import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.line.DrawnLines;
 import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.JoinFit;
 import io.github.kernlot.orientation.line.MarkSource;
 import io.github.kernlot.orientation.line.OrientationMark;
+import io.github.kernlot.orientation.line.RunLog;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;
@@ -46,15 +48,18 @@ final class HoleReader {
     }
 
     /** The log of the sound rows; empty where the hole has no trace. */
-    Optional<HoleLog> read(boolean hasJoins) {
+    Optional<HoleLog> read(boolean hasJoins, boolean hasLines) {
         Optional<Collar> collar = Collar.read(rows.collars(), settings);
         Optional<HoleTrace> trace = new TraceReader(rows, settings, findings).read(collar);
         List<OrientationMark> marks = each(rows.marks(), trace, row -> mark(row, collar, trace));
         List<Join> joins = each(rows.joins(), trace, HoleReader::join);
         checkJoins();
         List<Structure> structures = each(rows.structures(), trace, this::structure);
-        return trace.map(path ->
-                new HoleLog(rows.id(), path, marks, hasJoins ? Optional.of(joins) : Optional.empty(), structures));
+        RecordReader records = new RecordReader(rows, findings);
+        DrawnLines drawn = records.lines(hasLines);
+        Optional<RunLog> runs = records.runs();
+        Optional<List<Join>> known = hasJoins ? Optional.of(joins) : Optional.empty();
+        return trace.map(path -> new HoleLog(rows.id(), path, marks, known, structures, drawn, runs));
     }
 
     private static <T> List<T> each(List<Row> rows, Optional<HoleTrace> trace, Function<Row, Optional<T>> read) {
@@ -91,6 +96,7 @@ final class HoleReader {
         OptionalDouble sigma = row.optionalNumber("sigma_deg", NumberRange.SIGMA);
         OptionalDouble ownDiameter = row.optionalNumber("core_diameter_mm", NumberRange.DIAMETER);
         boolean isUsed = !row.has("use") || row.word("use", USES).orElse(true);
+        MarkSource source = new MarkSource(row.word("tool"), row.word("crew"), row.word("grade"));
         if (row.isSound() && isUsed) {
             trace.ifPresent(path -> checkSide(row, path));
             Integer before = marksSeen.putIfAbsent(row.content(), row.line());
@@ -108,8 +114,7 @@ final class HoleReader {
                 : Degrees.wrap360(diameter.toDegrees(millimetres.getAsDouble()));
         Optional<String> leftOut =
                 isUsed ? Optional.empty() : Optional.of(row.text("reason").replaceAll("\\s+", " "));
-        return Optional.of(new OrientationMark(
-                depth(row), offset, diameter, sigma, leftOut, MarkSource.unknown(), Optional.empty()));
+        return Optional.of(new OrientationMark(depth(row), offset, diameter, sigma, leftOut, source, Optional.empty()));
     }
 
     private CoreDiameter diameter(OptionalDouble ofMark, Optional<Collar> collar) {

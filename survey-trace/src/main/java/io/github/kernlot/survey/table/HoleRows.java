@@ -15,13 +15,29 @@ import java.util.stream.Stream;
  * @param marks rows of marks.csv
  * @param joins rows of joins.csv
  * @param structures rows of structures.csv
+ * @param runs rows of runs.csv
+ * @param lines rows of lines.csv
  */
 record HoleRows(
-        String id, List<Row> collars, List<Row> stations, List<Row> marks, List<Row> joins, List<Row> structures) {
+        String id,
+        List<Row> collars,
+        List<Row> stations,
+        List<Row> marks,
+        List<Row> joins,
+        List<Row> structures,
+        List<Row> runs,
+        List<Row> lines) {
 
     private static HoleRows of(String id) {
         return new HoleRows(
-                id, new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+                id,
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>());
     }
 
     /** Sorts the rows of tables by hole, holes in the order in which they are first named. */
@@ -41,16 +57,19 @@ record HoleRows(
                         TableForm.HOLES, collars,
                         TableForm.SURVEYS, stations,
                         TableForm.MARKS, marks,
-                        TableForm.JOINS, joins)
+                        TableForm.JOINS, joins,
+                        TableForm.RUNS, runs,
+                        TableForm.LINES, lines)
                 .getOrDefault(form, structures);
     }
 
     Stream<Row> all() {
-        return Stream.of(collars, stations, marks, joins, structures).flatMap(List::stream);
+        return Stream.of(collars, stations, marks, joins, structures, runs, lines)
+                .flatMap(List::stream);
     }
 
     /** The rows without any of which the hole cannot be worked. */
     Stream<Row> needed() {
-        return Stream.of(collars, stations, joins).flatMap(List::stream);
+        return Stream.of(collars, stations, joins, runs, lines).flatMap(List::stream);
     }
 }

@@ -1,5 +1,6 @@
 package io.github.kernlot.survey.table;
 
+import io.github.kernlot.orientation.line.ToolCheck;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.OrientationSettings;
@@ -15,7 +16,8 @@ import java.util.Map;
  * told on the way.
  *
  * <p>holes.csv, surveys.csv, marks.csv and structures.csv are required; of the last two a header without rows says that there are
- * none. Without joins.csv nobody has said how the core fits together. Without job.properties every setting has its preset.
+ * none. Without joins.csv nobody has said how the core fits together.
+ * lines.csv, runs.csv and checks.csv are read where they are present. Without job.properties every setting has its preset.
  */
 public final class Job {
 
@@ -25,6 +27,7 @@ public final class Job {
     private final List<String> notices;
     private final Map<String, List<Finding>> findings;
     private final List<SetAsideRow> setAside;
+    private final List<ToolCheck> checks;
 
     Job(
             Path folder,
@@ -32,7 +35,8 @@ public final class Job {
             Map<String, HoleLog> holes,
             List<String> notices,
             Map<String, List<Finding>> findings,
-            List<SetAsideRow> setAside) {
+            List<SetAsideRow> setAside,
+            List<ToolCheck> checks) {
         this.folder = folder;
         this.settings = settings;
         this.holes = new LinkedHashMap<>(holes);
@@ -40,6 +44,7 @@ public final class Job {
         this.findings = new LinkedHashMap<>();
         findings.forEach((hole, found) -> this.findings.put(hole, List.copyOf(found)));
         this.setAside = List.copyOf(setAside);
+        this.checks = List.copyOf(checks);
     }
 
     /**
@@ -163,6 +168,15 @@ public final class Job {
      */
     public List<SetAsideRow> setAside() {
         return setAside;
+    }
+
+    /**
+     * The checks of tools in a cradle.
+     *
+     * @return the checks of checks.csv in the order of its rows
+     */
+    public List<ToolCheck> checks() {
+        return checks;
     }
 
     /** The number of holes, of their structures and of rows set aside. */

@@ -63,6 +63,7 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             number("hand.neighbours", "1", NumberRange.whole(1, 1000)),
             number("mark.prior_flipped", "0.02", NumberRange.PROBABILITY),
             number("mark.prior_wrong", "0.05", NumberRange.PROBABILITY),
+            number("run.finding_prior_factor", "3", NumberRange.within(1, 1e6)),
             number("join.locked_sigma_deg", "0.5", NumberRange.SIGMA_OR_NONE),
             number("join.doubtful_sigma_deg", "3.0", NumberRange.SIGMA_OR_NONE),
             number("join.doubtful_prior_slip", "0.3", NumberRange.PROBABILITY),

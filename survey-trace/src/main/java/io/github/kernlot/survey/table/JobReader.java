@@ -1,15 +1,18 @@
 package io.github.kernlot.survey.table;
 
+import io.github.kernlot.orientation.line.ToolCheck;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,6 +29,8 @@ final class JobReader {
     private final List<CsvTable> tables;
     private final boolean hasStations;
     private final boolean hasJoins;
+    private final Optional<CsvTable> lines;
+    private final Optional<CsvTable> checks;
 
     private JobReader(Path folder) {
         this.folder = folder;
@@ -35,14 +40,20 @@ final class JobReader {
         Optional<CsvTable> marks = CsvTable.read(folder, TableForm.MARKS, faults, notices);
         hasStations = surveys.filter(table -> !table.rows().isEmpty()).isPresent();
         hasJoins = TextFile.exists(folder, TableForm.JOINS.file());
-        Optional<CsvTable> joins =
-                hasJoins ? CsvTable.read(folder, TableForm.JOINS, faults, notices) : Optional.empty();
+        Optional<CsvTable> joins = readIfPresent(TableForm.JOINS);
         structures = CsvTable.read(folder, TableForm.STRUCTURES, faults, notices);
-        tables = Stream.of(holes, surveys, marks, joins, structures)
+        lines = readIfPresent(TableForm.LINES);
+        Optional<CsvTable> runs = readIfPresent(TableForm.RUNS);
+        checks = readIfPresent(TableForm.CHECKS);
+        tables = Stream.of(holes, surveys, marks, joins, structures, lines, runs)
                 .flatMap(Optional::stream)
                 .toList();
         Stream.of(holes, surveys).flatMap(Optional::stream).forEach(this::checkRows);
         tellFiles();
+    }
+
+    private Optional<CsvTable> readIfPresent(TableForm form) {
+        return TextFile.exists(folder, form.file()) ? CsvTable.read(folder, form, faults, notices) : Optional.empty();
     }
 
     static Job read(Path folder) {
@@ -64,12 +75,9 @@ final class JobReader {
         if (!hasJoins) {
             notices.add("joins.csv: there is none, and nothing is known of how the core fits together");
         }
-        tables.stream()
+        Stream.concat(tables.stream(), checks.stream())
                 .filter(table -> table.rows().isEmpty())
                 .forEach(table -> notices.add(table.form().file() + ": the table has no rows"));
-        TableForm.NOT_READ.stream()
-                .filter(file -> TextFile.exists(folder, file))
-                .forEach(file -> notices.add(file + ": the table is known and not used yet"));
         if (settings.isDipPositiveDown()) {
             notices.add("surveys.csv: dips are taken as positive down (survey.dip_sign)");
         }
@@ -94,19 +102,25 @@ final class JobReader {
         List<String> carried = structures.map(CsvTable::unknownColumns).orElse(List.of());
         Map<String, HoleLog> logs = new LinkedHashMap<>();
         Map<String, List<Finding>> findings = new LinkedHashMap<>();
+        boolean hasLines = lines.filter(table -> !table.rows().isEmpty()).isPresent();
         boolean hasStrayStations =
                 byHole.containsKey("") && !byHole.get("").stations().isEmpty();
         for (HoleRows rows : byHole.values()) {
             checkHole(rows, hasStrayStations);
             HoleReader reader = new HoleReader(rows, settings, carried);
-            Optional<HoleLog> log = reader.read(hasJoins);
+            Optional<HoleLog> log = reader.read(hasJoins, hasLines);
             if (rows.needed().allMatch(Row::isSound)) {
                 log.ifPresent(hole -> logs.put(rows.id(), hole));
             }
             findings.put(rows.id(), reader.findings().all());
         }
-        List<Row> bad = byHole.values().stream()
-                .flatMap(HoleRows::all)
+        List<Row> checkRows = checks.map(CsvTable::rows).orElse(List.of());
+        CheckReader checkReader = new CheckReader(checkRows, notices);
+        List<ToolCheck> checked = checkReader.read();
+        if (checks.isPresent()) {
+            checkReader.tellUnchecked(checked, toolsOf(logs.values()));
+        }
+        List<Row> bad = Stream.concat(byHole.values().stream().flatMap(HoleRows::all), checkRows.stream())
                 .filter(row -> !row.isSound())
                 .toList();
         faults.refuse(bad.stream()
@@ -118,13 +132,36 @@ final class JobReader {
             List<Finding> found = findings.computeIfAbsent(rows.id(), id -> new ArrayList<>());
             setAside(rows, logs.containsKey(rows.id()), found, setAside);
         }
+        for (Row row : checkRows) {
+            if (!row.isSound()) {
+                SetAsideRow aside = setAside(row);
+                setAside.add(aside);
+                notices.add(aside.toString());
+            }
+        }
         setAside.sort(Comparator.comparingInt((SetAsideRow row) -> TableForm.place(row.file()))
                 .thenComparingInt(SetAsideRow::line));
         List<Finding> ofNoHole = findings.remove("");
         if (ofNoHole != null) {
             ofNoHole.forEach(finding -> notices.add(finding.what()));
         }
-        return new Job(folder, settings.orientation(), logs, notices, findings, setAside);
+        return new Job(folder, settings.orientation(), logs, notices, findings, setAside, checked);
+    }
+
+    private static Set<String> toolsOf(Collection<HoleLog> logs) {
+        return logs.stream()
+                .flatMap(log -> Stream.concat(
+                        log.marks().stream().map(mark -> mark.source().tool()),
+                        log.runs().stream()
+                                .flatMap(runs -> runs.runs().stream())
+                                .flatMap(run -> Stream.of(run.tool(), run.readTool()))))
+                .flatMap(Optional::stream)
+                .collect(Collectors.toSet());
+    }
+
+    private static SetAsideRow setAside(Row row) {
+        String reason = row.faults().stream().map(Fault::inLine).collect(Collectors.joining("; "));
+        return new SetAsideRow(row.form().file(), row.line(), row.text("hole_id"), reason);
     }
 
     private void checkHole(HoleRows rows, boolean hasStrayStations) {
@@ -149,10 +186,9 @@ final class JobReader {
             findings.add(0, Finding.ofHole(Finding.Level.ERROR, "the " + ofHole));
         }
         rows.all().filter(row -> isHoleSetAside || !row.isSound()).forEach(row -> {
-            String reason = row.isSound()
-                    ? "its " + ofHole
-                    : row.faults().stream().map(Fault::inLine).collect(Collectors.joining("; "));
-            SetAsideRow aside = new SetAsideRow(row.form().file(), row.line(), row.text("hole_id"), reason);
+            SetAsideRow aside = row.isSound()
+                    ? new SetAsideRow(row.form().file(), row.line(), row.text("hole_id"), "its " + ofHole)
+                    : setAside(row);
             setAside.add(aside);
             if (!isHoleSetAside) {
                 findings.add(new Finding(HoleFindings.depth(row), Finding.Level.WARNING, aside.toString()));

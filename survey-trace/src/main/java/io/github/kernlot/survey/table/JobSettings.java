@@ -161,7 +161,8 @@ final class JobSettings {
                 (int) number("hand.neighbours"),
                 number("line.sigma_limit_deg"),
                 outputNorth(),
-                fabric());
+                fabric(),
+                number("run.finding_prior_factor"));
     }
 
     private FabricSettings fabric() {

@@ -9,6 +9,7 @@ import io.github.kernlot.orientation.line.MarkPosterior;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.hole.AuditEntry;
 import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.OrientedStructure;
@@ -29,7 +30,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What came of a job, as tables: oriented.csv, marks.csv, trace.csv, findings.csv, and set-aside.csv where rows were set aside.
+ * What came of a job, as tables: oriented.csv, marks.csv, trace.csv, findings.csv, audit.csv where it is known who
+ * made the marks or tools were checked, and set-aside.csv where rows were set aside.
  * UTF-8 with a header, by RFC 4180; angles and metres have four decimals, numbers that were given as many as they came with.
  */
 public final class ResultTables {
@@ -63,9 +65,12 @@ public final class ResultTables {
     private final Job job;
     private final List<OrientedHole> holes;
 
+    private final List<AuditEntry> audit;
+
     private ResultTables(Job job, List<OrientedHole> holes) {
         this.job = job;
         this.holes = holes;
+        this.audit = AuditEntry.all(holes, job.checks());
     }
 
     /**
@@ -81,7 +86,8 @@ public final class ResultTables {
 
     /**
      * Writes the tables into a folder, which is made if there is none. Tables of the same names are replaced, and all of them only
-     * after each has been written whole; a set-aside.csv of an earlier job is removed where no row was set aside.
+     * after each has been written whole; an audit.csv or set-aside.csv of an
+     * earlier job is removed where this job has none.
      *
      * @param folder where the tables go; not the folder that the job was read from, whose marks.csv would be lost
      * @return the files that were written
@@ -94,8 +100,18 @@ public final class ResultTables {
         tables.put("marks.csv", marks());
         tables.put("trace.csv", trace());
         tables.put("findings.csv", findings());
+        tables.put("audit.csv", AuditTable.of(audit));
         tables.put("set-aside.csv", job.setAside().isEmpty() ? List.of() : setAside());
         return FolderWriter.write(folder, job.folder(), tables);
+    }
+
+    /**
+     * What audit.csv says of those who made the marks and of their tools.
+     *
+     * @return the entries; none where nothing is known of them
+     */
+    public List<AuditEntry> audit() {
+        return audit;
     }
 
     /** The names under which columns that were carried along come out: their own where those are free. */

@@ -97,6 +97,11 @@ final class Row {
         return Optional.empty();
     }
 
+    /** A text that may be there, in one line. */
+    Optional<String> word(String column) {
+        return has(column) ? name(column) : Optional.empty();
+    }
+
     /** The hole that the row is of, where that can be told. A row whose fields are out of place is trusted in its first alone. */
     Optional<String> hole() {
         if (!isReadable() && table.columns().indexOf("hole_id") != 0) {

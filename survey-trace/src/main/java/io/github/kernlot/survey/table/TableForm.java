@@ -43,9 +43,9 @@ record TableForm(
             "marks.csv",
             List.of("hole_id", "depth_m"),
             List.of("offset_deg", "offset_mm"),
-            List.of("sigma_deg", "core_diameter_mm", "use", "reason"),
+            List.of("sigma_deg", "core_diameter_mm", "use", "reason", "tool", "crew", "grade"),
             List.of(),
-            List.of("tool", "crew", "grade"));
+            List.of());
 
     static final TableForm JOINS = new TableForm(
             "joins.csv", List.of("hole_id", "depth_m", "fit"), List.of(), List.of(), List.of(), List.of());
@@ -58,11 +58,40 @@ record TableForm(
             List.of("alpha_sigma_deg", "beta_sigma_deg"),
             List.of());
 
-    /** Tables that are known and that nothing reads yet. */
-    static final List<String> NOT_READ = List.of("lines.csv", "runs.csv", "checks.csv");
+    static final TableForm RUNS = new TableForm(
+            "runs.csv",
+            List.of("hole_id", "from_m", "to_m"),
+            List.of(),
+            List.of("recovered_m", "tool", "read_tool", "prepared_at", "rods_still_at", "read_at", "marked_at"),
+            List.of(),
+            List.of());
 
-    private static final List<String> ORDER =
-            List.of(SETTINGS, HOLES.file, SURVEYS.file, MARKS.file, JOINS.file, STRUCTURES.file);
+    static final TableForm LINES = new TableForm(
+            "lines.csv",
+            List.of("hole_id", "from_m", "to_m", "arrow"),
+            List.of(),
+            List.of("grade", "drawn_by"),
+            List.of(),
+            List.of());
+
+    static final TableForm CHECKS = new TableForm(
+            "checks.csv",
+            List.of("tool", "checked_at", "known_roll_deg", "read_roll_deg"),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+
+    private static final List<String> ORDER = List.of(
+            SETTINGS,
+            HOLES.file,
+            SURVEYS.file,
+            MARKS.file,
+            JOINS.file,
+            STRUCTURES.file,
+            LINES.file,
+            RUNS.file,
+            CHECKS.file);
 
     /** Where a file comes in the order in which faults are told. */
     static int place(String file) {

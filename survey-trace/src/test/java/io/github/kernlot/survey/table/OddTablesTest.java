@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.orientation.line.MarkSource;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.check.Finding;
@@ -192,7 +193,9 @@ class OddTablesTest {
                 List.of(Optional.of("core spun"), Optional.empty(), Optional.empty()),
                 marks.stream().map(OrientationMark::leftOut).toList());
         assertEquals(OptionalDouble.of(2.5), marks.get(0).sigma());
-        assertTrue(job.notices().contains("marks.csv: not used yet: tool, crew, grade"));
+        assertEquals(
+                new MarkSource(Optional.of("a"), Optional.of("b"), Optional.of("1")),
+                marks.get(0).source());
     }
 
     @Test
@@ -224,19 +227,17 @@ class OddTablesTest {
     }
 
     @Test
-    void whatIsNotUsedIsToldOnce() throws IOException {
+    void whatIsNotUsedIsToldOnce() {
         tables.put(
                         "surveys.csv",
                         "hole_id,depth_m,azimuth_deg,dip_deg,azimuth_sigma_deg,shift\nTN-1,0,90,-60,1,a\nTN-2,0,90,-60,,b\n")
                 .settings("alpha.sigma_deg = 3", "random.seed = 5");
-        Files.createFile(tables.folder().resolve("runs.csv"));
         List<String> notices = tables.read().notices();
         assertTrue(notices.containsAll(List.of(
                 "job.properties: checked and not used yet: alpha.sigma_deg, random.seed",
                 "surveys.csv: not used yet: azimuth_sigma_deg",
                 "surveys.csv: columns that are not known: shift; they are not used",
-                "structures.csv: columns that are not known: logger; they are carried along",
-                "runs.csv: the table is known and not used yet")));
+                "structures.csv: columns that are not known: logger; they are carried along")));
         assertEquals(notices.size(), notices.stream().distinct().count());
     }
 
