@@ -1,5 +1,6 @@
 import io.github.kernlot.orientation.*;
 import io.github.kernlot.orientation.line.*;
+import io.github.kernlot.orientation.sphere.*;
 import io.github.kernlot.survey.*;
 import io.github.kernlot.survey.check.*;
 import io.github.kernlot.survey.hole.*;

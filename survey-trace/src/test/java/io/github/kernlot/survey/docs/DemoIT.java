@@ -71,7 +71,18 @@ class DemoIT {
         try (Stream<Path> files = Files.list(results)) {
             assertTrue(files.filter(file -> file.toString().endsWith(".svg")).count() >= 5);
         }
+        assertTrue(
+                table(results.resolve("findings.csv")).stream()
+                        .anyMatch(row -> row.get("hole_id").equals("QB-01")
+                                && row.get("what").contains("before the rods were still")),
+                "the driller's note of rods that turned is borne out by the run log");
+        assertEquals(
+                List.of("QT-1", "QT-2", "day", "night", "QT-1", "QT-2", "QT-3"),
+                table(results.resolve("audit.csv")).stream()
+                        .map(row -> row.get("group"))
+                        .toList());
         String page = Files.readString(results.resolve("index.html"));
+        assertTrue(page.contains("Marks by tool, crew and grade"));
         assertTrue(page.contains("<svg"));
         assertFalse(page.contains("src=\"http"), "the page needs a network");
         assertTrue(outcome.output().contains("index.html"));

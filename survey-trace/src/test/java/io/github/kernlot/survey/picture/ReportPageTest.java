@@ -6,7 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.kernlot.orientation.line.LogTime;
+import io.github.kernlot.orientation.line.MarkSource;
+import io.github.kernlot.orientation.line.OrientationMark;
+import io.github.kernlot.orientation.line.ToolCheck;
 import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.hole.AuditEntry;
+import io.github.kernlot.survey.hole.HoleLog;
+import io.github.kernlot.survey.hole.OrientationSettings;
 import io.github.kernlot.survey.hole.OrientedHole;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -15,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -180,5 +188,50 @@ class ReportPageTest {
                         Map.of("TW-9", List.of(Finding.ofHole(Finding.Level.ERROR, "its survey has two north ends"))))
                 .html();
         assertTrue(html.contains("TW-9 is not shown: its survey has two north ends"));
+    }
+
+    @Test
+    void theAuditStandsOnThePageWhereThereIsOne() {
+        List<ToolCheck> checks = List.of(
+                new ToolCheck("T <1>", LogTime.parse("2026-03-01T06:00"), 10, 18),
+                new ToolCheck("T <1>", LogTime.parse("2026-03-01T06:05"), 130, 139),
+                new ToolCheck("T <1>", LogTime.parse("2026-03-01T06:10"), 250, 257));
+        List<OrientedHole> holes = SampleHoles.three();
+        ReportPage page = ReportPage.of(holes);
+
+        assertFalse(page.html().contains("Marks by tool"));
+        List<String> cells = asXml(page.withAudit(AuditEntry.all(holes, checks))
+                        .titled("x")
+                        .html())
+                .all("td")
+                .stream()
+                .map(cell -> cell.getTextContent())
+                .toList();
+        int place = cells.indexOf("T <1>");
+        assertEquals("check", cells.get(place - 1));
+        // 8, 9 and 7: mean 8; Student's t with 2 degrees of freedom, 4.3027 (table, from memory), times 1 / sqrt 3 is
+        // 2.48
+        assertEquals(
+                List.of("3", "0.8", "8.0", "5.5 to 10.5", "0.0052", "0 (0 to 71) %", ""),
+                cells.subList(place + 1, place + 8));
+    }
+
+    @Test
+    void marksWithSourcesAreAudited() {
+        HoleLog log = SampleHoles.three().get(0).log();
+        List<OrientationMark> marks = new ArrayList<>();
+        for (OrientationMark mark : log.marks()) {
+            String crew = marks.size() % 2 == 0 ? "day" : "night";
+            marks.add(mark.withSource(new MarkSource(Optional.empty(), Optional.of(crew), Optional.of("good"))));
+        }
+        HoleLog known = new HoleLog(log.id(), log.trace(), marks, log.joins(), log.structures());
+        OrientedHole hole = OrientedHole.orient(known, OrientationSettings.assumed());
+        List<AuditEntry> audit = AuditEntry.all(List.of(hole), List.of());
+
+        assertEquals(
+                List.of("crew day", "crew night", "grade good"),
+                audit.stream().map(entry -> entry.kind() + " " + entry.group()).toList());
+        String html = ReportPage.of(List.of(hole)).withAudit(audit).html();
+        assertTrue(html.contains("<td class=\"w\">night</td>"));
     }
 }
