@@ -198,4 +198,9 @@ class MarkAuditTest {
                 .by(MarkKey.depthClass(25))
                 .isEmpty());
     }
+
+    @Test
+    void evidenceThatDoesNotDependOnTheTurnHasNoBias() {
+        assertTrue(BiasSearch.find(by -> -3, 5).isEmpty());
+    }
 }

@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.inference.TTest;
 import org.junit.jupiter.api.Test;
@@ -167,5 +171,28 @@ class CircularSampleTest {
         assertThrows(IllegalArgumentException.class, () -> TREES.probabilityOfMean(Double.POSITIVE_INFINITY));
         assertThrows(IllegalArgumentException.class, () -> TREES.probabilityOfUniformAgainst(Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> new Arc(-1, 0));
+    }
+
+    /** The interval holds what the test does not refuse, in each of its three forms. */
+    @Property
+    void theIntervalIsWhatTheTestDoesNotRefuse(
+            @ForAll @IntRange(min = 2, max = 60) int size,
+            @ForAll @DoubleRange(min = 1, max = 140) double width,
+            @ForAll @DoubleRange(min = 0, max = 360) double middle) {
+        double[] angles = new double[size];
+        for (int i = 0; i < size; i++) {
+            angles[i] = middle + width * (2.0 * i / (size - 1) - 1);
+        }
+        CircularSample sample = CircularSample.of(angles);
+        double radius = sample.meanRadius95();
+        double mean = sample.mean().orElse(middle);
+
+        assertEquals(1, sample.probabilityOfMean(mean), 1e-3);
+        if (radius < 90) {
+            assertEquals(0.05, sample.probabilityOfMean(mean + radius), 1e-6);
+            assertEquals(0.05, sample.probabilityOfMean(mean - radius), 1e-6);
+        } else {
+            assertTrue(sample.probabilityOfMean(mean + 89) > 0.05 || radius < 180);
+        }
     }
 }
