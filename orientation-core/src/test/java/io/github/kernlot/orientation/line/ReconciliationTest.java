@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.line;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.line.MarkJudgement.Verdict;
 import java.util.ArrayList;
@@ -61,5 +62,35 @@ class ReconciliationTest {
         // what the trade would get without it: 23.07 instead of 25.00
         assertEquals(23.07, sum / 5, 0.005);
         assertEquals(25.00, LINE.angleAt(0).orElseThrow().mean(), 0.005);
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "reconciliation.csv", useHeadersInDisplayName = true)
+    void theInferenceFindsTheSameLineAndTheFlip(ArgumentsAccessor row) {
+        double depth = row.getDouble(0);
+        double residual = row.getDouble(2);
+        List<OrientationMark> marks = new ArrayList<>();
+        for (int i = 0; i < OFFSETS.length; i++) {
+            marks.add(Marks.mark(PLUNGES[i][0], OFFSETS[i]).withSigma(2));
+        }
+        // the worked example has a line that is straight: no wander
+        LineModel straight = LineModel.assumed().withDrift(new LineDrift(0, 0, 0, 0));
+        ReferenceLine line = straight.reconcile(BentPath.ofPlunges(PLUNGES), marks, List.of());
+        MarkPosterior mark = line.marks().stream()
+                .filter(found -> found.mark().depth() == depth)
+                .findFirst()
+                .orElseThrow();
+
+        // by hand the flip is left out; here it tells as much as a sound mark, and its 1 degree moves the mean by a
+        // sixth
+        double sixth = (2.0 - 1.5 + 0.5 + 1.0 - 2.0 + 1.0) / 6;
+        assertEquals(25 + row.getDouble(1) - sixth, line.at(depth).orElseThrow().mean(), 0.02, row.getString(4));
+        assertTrue(Math.abs(sixth) < line.at(depth).orElseThrow().sigma());
+        boolean flipped = row.getString(3).equals("DISAGREES");
+        assertEquals(flipped ? MarkPosterior.Verdict.FLIPPED : MarkPosterior.Verdict.SOUND, mark.verdict());
+        // the prediction leaves the mark itself out, so that of six marks each residual stands 6/5 as far off
+        double own = Math.IEEEremainder(residual - (flipped ? 180 : 0), 360);
+        double expected = (own - sixth) * 6 / 5 + (flipped ? 180 : 0);
+        assertEquals(0, Marks.apart(expected, mark.residual().orElseThrow()), 0.05, row.getString(4));
     }
 }
