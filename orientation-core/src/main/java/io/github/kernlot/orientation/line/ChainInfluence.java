@@ -1,6 +1,5 @@
 package io.github.kernlot.orientation.line;
 
-import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -37,17 +36,22 @@ final class ChainInfluence {
      * @return the change of the mean in radians per unit, for each angle of the chain
      */
     static double[] on(
-            CircleGrid grid, CircularChain chain, int index, Spectrum since, Spectrum until, List<double[]> slopes) {
+            CircleGrid grid,
+            CircularChain chain,
+            int index,
+            Transition since,
+            Transition until,
+            List<double[]> slopes) {
         ChainInfluence influence = new ChainInfluence(grid, chain, slopes, chain.between(index, since, until));
         influence.start(chain.down(index, since));
         for (int i = index; i < chain.length(); i++) {
-            Spectrum step = i == index ? until : chain.transition(i - 1);
-            influence.visit(i, message -> message.through(step), chain.below(i));
+            Transition step = i == index ? until : chain.transition(i - 1);
+            influence.visit(i, step::down, chain.below(i));
         }
         influence.start(chain.up(index, until));
         for (int i = index - 1; i >= 0; i--) {
-            Spectrum step = i == index - 1 ? since : chain.transition(i);
-            influence.visit(i, message -> message.back(step), chain.above(i));
+            Transition step = i == index - 1 ? since : chain.transition(i);
+            influence.visit(i, step::up, chain.above(i));
         }
         return influence.influences;
     }
@@ -63,9 +67,9 @@ final class ChainInfluence {
         carried = new double[][] {message, cosine, sine};
     }
 
-    private void visit(int index, UnaryOperator<Spectrum> step, double[] beyond) {
+    private void visit(int index, UnaryOperator<double[]> step, double[] beyond) {
         for (int part = 0; part < carried.length; part++) {
-            carried[part] = grid.function(step.apply(grid.spectrum(carried[part])));
+            carried[part] = step.apply(carried[part]);
         }
         double whole = overlap(carried[0], chain.likelihood(index), beyond);
         if (!(whole > 0)) {

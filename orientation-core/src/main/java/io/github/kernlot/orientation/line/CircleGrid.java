@@ -85,6 +85,11 @@ record CircleGrid(int size) {
         return sums;
     }
 
+    /** The density of total ignorance. */
+    double[] uniform() {
+        return constant(1 / 360.0);
+    }
+
     /** The integral round the circle. */
     double mass(double[] density) {
         double sum = 0;
@@ -94,13 +99,6 @@ record CircleGrid(int size) {
         return sum * step();
     }
 
-    /** The Fourier coefficients of the density of total ignorance. */
-    Spectrum uniformSpectrum() {
-        double[] real = new double[size / 2 + 1];
-        real[0] = size / 360.0;
-        return new Spectrum(real, new double[real.length]);
-    }
-
     /** The Fourier coefficients of a real function on this grid. */
     Spectrum spectrum(double[] function) {
         double[][] data = {function.clone(), new double[size]};
@@ -108,44 +106,16 @@ record CircleGrid(int size) {
         return new Spectrum(Arrays.copyOf(data[0], size / 2 + 1), Arrays.copyOf(data[1], size / 2 + 1));
     }
 
-    /** The Fourier coefficients of two real functions, as the two parts of one complex function. */
-    Pair<Spectrum> spectra(double[] one, double[] other) {
-        double[][] data = {one.clone(), other.clone()};
-        transform(data, TransformType.FORWARD);
-        Spectrum first = new Spectrum(new double[size / 2 + 1], new double[size / 2 + 1]);
-        Spectrum second = new Spectrum(new double[size / 2 + 1], new double[size / 2 + 1]);
-        for (int k = 0; k <= size / 2; k++) {
-            int mirrored = k == 0 ? 0 : size - k;
-            first.real[k] = (data[0][k] + data[0][mirrored]) / 2;
-            first.imaginary[k] = (data[1][k] - data[1][mirrored]) / 2;
-            second.real[k] = (data[1][k] + data[1][mirrored]) / 2;
-            second.imaginary[k] = (data[0][mirrored] - data[0][k]) / 2;
-        }
-        return new Pair<>(first, second);
-    }
-
     /** The real function of its Fourier coefficients. */
     double[] function(Spectrum spectrum) {
-        return functions(spectrum, new Spectrum(new double[size / 2 + 1], new double[size / 2 + 1]))
-                .one();
-    }
-
-    /** The real functions of their Fourier coefficients, as the two parts of one complex function. */
-    Pair<double[]> functions(Spectrum one, Spectrum other) {
-        double[][] data = {new double[size], new double[size]};
-        for (int k = 0; k <= size / 2; k++) {
-            int mirrored = k == 0 ? 0 : size - k;
-            data[0][mirrored] = one.real[k] + other.imaginary[k];
-            data[1][mirrored] = other.real[k] - one.imaginary[k];
-            data[0][k] = one.real[k] - other.imaginary[k];
-            data[1][k] = other.real[k] + one.imaginary[k];
+        double[][] data = {Arrays.copyOf(spectrum.real(), size), Arrays.copyOf(spectrum.imaginary(), size)};
+        for (int k = 1; k < (size + 1) / 2; k++) {
+            data[0][size - k] = data[0][k];
+            data[1][size - k] = -data[1][k];
         }
         transform(data, TransformType.INVERSE);
-        return new Pair<>(data[0], data[1]);
+        return data[0];
     }
-
-    /** Two of a kind that are transformed at once. */
-    record Pair<T>(T one, T other) {}
 
     private void transform(double[][] data, TransformType type) {
         if (Integer.bitCount(size) == 1) {
@@ -193,25 +163,15 @@ record CircleGrid(int size) {
             return imaginary;
         }
 
-        /** The function convolved with a transition. */
-        Spectrum through(Spectrum transition) {
-            return times(transition.real, transition.imaginary, 1);
-        }
-
-        /** The function convolved with a transition run backwards. */
-        Spectrum back(Spectrum transition) {
-            return times(transition.real, transition.imaginary, -1);
-        }
-
-        private Spectrum times(double[] otherReal, double[] otherImaginary, int sign) {
-            double[] productReal = new double[real.length];
-            double[] productImaginary = new double[real.length];
+        /** Each coefficient times a factor: the function convolved with an even one. */
+        Spectrum damped(double[] factors) {
+            double[] dampedReal = new double[real.length];
+            double[] dampedImaginary = new double[real.length];
             for (int k = 0; k < real.length; k++) {
-                double turned = sign * otherImaginary[k];
-                productReal[k] = real[k] * otherReal[k] - imaginary[k] * turned;
-                productImaginary[k] = real[k] * turned + imaginary[k] * otherReal[k];
+                dampedReal[k] = real[k] * factors[k];
+                dampedImaginary[k] = imaginary[k] * factors[k];
             }
-            return new Spectrum(productReal, productImaginary);
+            return new Spectrum(dampedReal, dampedImaginary);
         }
     }
 }

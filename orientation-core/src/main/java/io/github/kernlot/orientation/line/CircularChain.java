@@ -1,13 +1,10 @@
 package io.github.kernlot.orientation.line;
 
-import io.github.kernlot.orientation.line.CircleGrid.Pair;
-import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
 import java.util.List;
 
 /**
  * Exact inference on a chain of angles: each angle is the one before plus a random turn, and each is observed with a likelihood of
- * any shape. Messages run down and up the chain on a grid; a transition is a convolution, and so a product of Fourier
- * coefficients. The first angle is uniform before anything is observed.
+ * any shape. Messages run down and up the chain on a grid. The first angle is uniform before anything is observed.
  */
 final class CircularChain {
 
@@ -16,11 +13,11 @@ final class CircularChain {
 
     private final CircleGrid grid;
     private final List<double[]> likelihoods;
-    private final List<Spectrum> transitions;
+    private final List<Transition> transitions;
     /** What an angle's own observation and all above it say, and the same from below. */
-    private final Spectrum[] fromAbove;
+    private final double[][] fromAbove;
 
-    private final Spectrum[] fromBelow;
+    private final double[][] fromBelow;
 
     private final double logEvidence;
 
@@ -29,26 +26,23 @@ final class CircularChain {
      *
      * @param grid the grid
      * @param likelihoods of each angle, as a function of the angle
-     * @param transitions one less: the coefficients of the probability of each turn of the grid, which sum to 1
+     * @param transitions one less: the turn from each angle to the next
      */
-    CircularChain(CircleGrid grid, List<double[]> likelihoods, List<Spectrum> transitions) {
+    CircularChain(CircleGrid grid, List<double[]> likelihoods, List<Transition> transitions) {
         this.grid = grid;
         this.likelihoods = likelihoods;
         this.transitions = transitions;
         int length = likelihoods.size();
-        fromAbove = new Spectrum[length];
-        fromBelow = new Spectrum[length];
+        fromAbove = new double[length][];
+        fromBelow = new double[length][];
         double log = 0;
-        for (int step = 0; step < length; step++) {
-            int upwards = length - 1 - step;
-            Pair<double[]> arriving = grid.functions(fromAboveAt(step), fromBelowAt(upwards));
-            double[] down = times(arriving.one(), likelihoods.get(step));
-            double[] up = times(arriving.other(), likelihoods.get(upwards));
-            log += Math.log(normalise(down));
-            normalise(up);
-            Pair<Spectrum> leaving = grid.spectra(down, up);
-            fromAbove[step] = leaving.one();
-            fromBelow[upwards] = leaving.other();
+        for (int i = 0; i < length; i++) {
+            fromAbove[i] = times(above(i), likelihoods.get(i));
+            log += Math.log(normalise(fromAbove[i]));
+        }
+        for (int i = length - 1; i >= 0; i--) {
+            fromBelow[i] = times(below(i), likelihoods.get(i));
+            normalise(fromBelow[i]);
         }
         logEvidence = log;
     }
@@ -60,7 +54,9 @@ final class CircularChain {
 
     /** The density of an angle by all observations but its own. */
     double[] withoutOwn(int index) {
-        return product(fromAboveAt(index), fromBelowAt(index));
+        double[] density = times(above(index), below(index));
+        normalise(density);
+        return density;
     }
 
     /** The density of an angle by all observations. */
@@ -72,58 +68,37 @@ final class CircularChain {
 
     /** What all above an angle say of it. */
     double[] above(int index) {
-        return grid.function(fromAboveAt(index));
+        return index == 0 ? grid.uniform() : transitions.get(index - 1).down(fromAbove[index - 1]);
     }
 
     /** What all below an angle say of it. */
     double[] below(int index) {
-        return grid.function(fromBelowAt(index));
-    }
-
-    private Spectrum fromAboveAt(int index) {
-        return index == 0 ? grid.uniformSpectrum() : fromAbove[index - 1].through(transitions.get(index - 1));
-    }
-
-    private Spectrum fromBelowAt(int index) {
         return index == likelihoods.size() - 1
-                ? grid.uniformSpectrum()
-                : fromBelow[index + 1].back(transitions.get(index));
-    }
-
-    private double[] product(Spectrum one, Spectrum other) {
-        Pair<double[]> functions = grid.functions(one, other);
-        double[] density = times(functions.one(), functions.other());
-        normalise(density);
-        return density;
+                ? grid.uniform()
+                : transitions.get(index).up(fromBelow[index + 1]);
     }
 
     /**
      * The density of an angle between two of the chain, or beyond an end, by all observations.
      *
      * @param index how many angles of the chain lie above it
-     * @param since the transition from the angle above; not used where there is none
-     * @param until the transition to the angle below; not used where there is none
+     * @param since the turn from the angle above; not used where there is none
+     * @param until the turn to the angle below; not used where there is none
      */
-    double[] between(int index, Spectrum since, Spectrum until) {
-        return product(downSpectrum(index, since), upSpectrum(index, until));
+    double[] between(int index, Transition since, Transition until) {
+        double[] density = times(down(index, since), up(index, until));
+        normalise(density);
+        return density;
     }
 
     /** What the first angles say of a place below them. */
-    double[] down(int index, Spectrum since) {
-        return grid.function(downSpectrum(index, since));
-    }
-
-    private Spectrum downSpectrum(int index, Spectrum since) {
-        return index == 0 ? grid.uniformSpectrum() : fromAbove[index - 1].through(since);
+    double[] down(int index, Transition since) {
+        return index == 0 ? grid.uniform() : since.down(fromAbove[index - 1]);
     }
 
     /** What all but the first angles say of a place above them. */
-    double[] up(int index, Spectrum until) {
-        return grid.function(upSpectrum(index, until));
-    }
-
-    private Spectrum upSpectrum(int index, Spectrum until) {
-        return index == likelihoods.size() ? grid.uniformSpectrum() : fromBelow[index].back(until);
+    double[] up(int index, Transition until) {
+        return index == likelihoods.size() ? grid.uniform() : until.up(fromBelow[index]);
     }
 
     double[] likelihood(int index) {
@@ -131,7 +106,7 @@ final class CircularChain {
     }
 
     /** The transition from an angle to the next. */
-    Spectrum transition(int index) {
+    Transition transition(int index) {
         return transitions.get(index);
     }
 
@@ -149,19 +124,14 @@ final class CircularChain {
      * @param until the transition from the doubtful one to the angle below
      * @param prior the prior probability of the uniform one
      */
-    double probabilityUniform(int index, Spectrum since, Spectrum doubtful, Spectrum until, double prior) {
+    double probabilityUniform(int index, Transition since, Transition doubtful, Transition until, double prior) {
         if (prior == 0 || prior == 1) {
             return prior;
         }
-        Spectrum down = fromAbove[index - 1].through(since).through(doubtful).through(until);
-        Spectrum up = fromBelow[index];
-        double sum = 0;
-        for (int k = 1; k < down.real().length; k++) {
-            double twice = 2 * k == grid.size() ? 1 : 2;
-            sum += twice * (down.real()[k] * up.real()[k] + down.imaginary()[k] * up.imaginary()[k]);
-        }
-        double uniform = down.real()[0] * up.real()[0];
-        double other = Math.max(0, uniform + sum);
+        double[] down = doubtful.down(since.down(fromAbove[index - 1]));
+        double[] up = until.up(fromBelow[index]);
+        double uniform = grid.mass(down) * grid.mass(up) / 360;
+        double other = grid.mass(times(down, up));
         return prior * uniform / (prior * uniform + (1 - prior) * other);
     }
 

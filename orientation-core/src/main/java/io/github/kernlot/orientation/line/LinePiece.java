@@ -1,6 +1,5 @@
 package io.github.kernlot.orientation.line;
 
-import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +37,7 @@ final class LinePiece {
         this.depths = sightings.stream().mapToDouble(Sighting::depth).toArray();
         this.grid = CircleGrid.resolving(narrowest());
         List<double[]> likelihoods = new ArrayList<>();
-        List<Spectrum> transitions = new ArrayList<>();
+        List<Transition> transitions = new ArrayList<>();
         for (int i = 0; i < depths.length; i++) {
             likelihoods.add(likelihood(sightings.get(i)));
             if (i > 0) {
@@ -116,18 +115,12 @@ final class LinePiece {
         return new Drift(variance, held);
     }
 
-    private Spectrum transition(double from, double to) {
+    private Transition transition(double from, double to) {
         return transition(drift(from, to));
     }
 
-    private Spectrum transition(Drift drift) {
-        double[] real = new double[grid.size() / 2 + 1];
-        double rate = drift.variance * Math.pow(Math.PI / 180, 2) / 2;
-        real[0] = 1;
-        for (int k = 1; k < real.length; k++) {
-            real[k] = drift.held * Math.exp(-rate * k * k);
-        }
-        return new Spectrum(real, new double[real.length]);
+    private Transition transition(Drift drift) {
+        return new GaussianTurn(grid, drift.variance, drift.held);
     }
 
     /** How many of some increasing depths are less than a depth. */
@@ -151,7 +144,7 @@ final class LinePiece {
     }
 
     /** A depth among the marks: how many lie above it, and what the line does since the last and until the next. */
-    private record Place(int index, Spectrum since, Spectrum until) {}
+    private record Place(int index, Transition since, Transition until) {}
 
     private Place placeOf(double depth) {
         int index = marksAbove(depth);

@@ -3,7 +3,6 @@ package io.github.kernlot.orientation.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -26,9 +25,9 @@ class CircularChainTest {
         observed[2] = mixture(grid, 0, 20, 0.8, 0.1, 0.1);
         observed[3] = mixture(grid, 30, 20, 0.8, 0.1, 0.1);
         observed[4] = mixture(grid, 30, 20, 0.8, 0.1, 0.1);
-        List<Spectrum> edges = new ArrayList<>();
+        List<Transition> edges = new ArrayList<>();
         for (double turn : new double[] {15, -30, 45, 180}) {
-            edges.add(grid.spectrum(mixture(grid, turn, 50, 0.85, 0.10, 0.05)));
+            edges.add(turn(mixture(grid, turn, 50, 0.85, 0.10, 0.05)));
         }
         CircularChain chain = new CircularChain(grid, List.of(observed), edges);
         Map<Integer, double[]> marginals = new HashMap<>();
@@ -36,6 +35,33 @@ class CircularChainTest {
             marginals.put(i, chain.marginal(i));
         }
         return marginals;
+    }
+
+    /** Any turn, from the probability of each step of the grid. */
+    private static Transition turn(double[] kernel) {
+        return new Transition() {
+            @Override
+            public double[] down(double[] message) {
+                double[] down = new double[message.length];
+                for (int i = 0; i < message.length; i++) {
+                    for (int k = 0; k < message.length; k++) {
+                        down[(i + k) % message.length] += message[i] * kernel[k];
+                    }
+                }
+                return down;
+            }
+
+            @Override
+            public double[] up(double[] message) {
+                double[] up = new double[message.length];
+                for (int i = 0; i < message.length; i++) {
+                    for (int k = 0; k < message.length; k++) {
+                        up[i] += message[(i + k) % message.length] * kernel[k];
+                    }
+                }
+                return up;
+            }
+        };
     }
 
     private static double[] ones(int size) {
@@ -76,7 +102,7 @@ class CircularChainTest {
         int length = 7;
         double[][] seen = new double[length][size];
         double[][] kernels = new double[length - 1][size];
-        List<Spectrum> transitions = new ArrayList<>();
+        List<Transition> transitions = new ArrayList<>();
         for (int i = 0; i < length; i++) {
             for (int j = 0; j < size; j++) {
                 seen[i][j] = random.nextDouble();
@@ -90,7 +116,7 @@ class CircularChainTest {
                 for (int j = 0; j < size; j++) {
                     kernels[i - 1][j] /= sum;
                 }
-                transitions.add(grid.spectrum(kernels[i - 1]));
+                transitions.add(turn(kernels[i - 1]));
             }
         }
         CircularChain chain = new CircularChain(grid, List.of(seen), transitions);

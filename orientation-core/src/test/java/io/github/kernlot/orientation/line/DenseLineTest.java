@@ -115,6 +115,19 @@ class DenseLineTest {
         compare(withoutBias(MODEL), marks, List.of(new Join(9, JoinFit.DOUBTFUL)), 1, 10, 24);
     }
 
+    /** What is left far from many marks that agree, 1e-30 of the peak, decides here which side is believed where. */
+    @Test
+    void coreThatSlippedWhereItSeemedToFit() {
+        List<OrientationMark> marks = new ArrayList<>();
+        List<Join> joins = new ArrayList<>();
+        for (OrientationMark mark : row(19, 3, 3)) {
+            double slipped = mark.depth() < 30 ? 0 : 70;
+            marks.add(Marks.mark(mark.depth(), Degrees.wrap360(mark.offset() + slipped)));
+            joins.add(new Join(mark.depth() + 1, JoinFit.LOCKED));
+        }
+        compare(withoutBias(MODEL), marks, joins, 3, 20, 26, 27.5, 28.7, 30, 32, 40, 57);
+    }
+
     @ParameterizedTest
     @ValueSource(longs = {11})
     void aSimulatedHole(long seed) {
