@@ -250,7 +250,7 @@ public final class LineStrip {
         };
     }
 
-    static String text(Verdict verdict) {
+    static String text(Enum<?> verdict) {
         return verdict.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 

@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.orientation.line.MarkJudgement;
 import io.github.kernlot.orientation.line.MarkPosterior;
 import io.github.kernlot.orientation.line.MarkPosterior.Verdict;
 import io.github.kernlot.survey.check.Finding;
@@ -219,20 +220,22 @@ final class ReportText {
     }
 
     private void marksTable(OrientedHole hole) {
-        HtmlTable table =
-                new HtmlTable("depth", "offset", "predicted", "residual", "sigma", "*verdict", "*left out because");
-        hole.line()
-                .marks()
-                .forEach(mark -> table.row(
-                        metres(mark.mark().depth()),
-                        Degrees.azimuthText(mark.mark().offset()),
-                        azimuth(mark.predicted()),
-                        mark.residual().isPresent()
-                                ? Degrees.text(mark.residual().getAsDouble())
-                                : "",
-                        sigma(mark.sigma()),
-                        LineStrip.text(mark.verdict()),
-                        mark.mark().leftOut().orElse("")));
+        HtmlTable table = new HtmlTable(
+                "depth", "offset", "predicted", "residual", "sigma", "*verdict", "*by hand", "*left out because");
+        List<MarkPosterior> marks = hole.line().marks();
+        List<MarkJudgement> byHand = hole.handLine().marks();
+        for (int i = 0; i < marks.size(); i++) {
+            MarkPosterior mark = marks.get(i);
+            table.row(
+                    metres(mark.mark().depth()),
+                    Degrees.azimuthText(mark.mark().offset()),
+                    azimuth(mark.predicted()),
+                    mark.residual().isPresent() ? Degrees.text(mark.residual().getAsDouble()) : "",
+                    sigma(mark.sigma()),
+                    LineStrip.text(mark.verdict()),
+                    LineStrip.text(byHand.get(i).verdict()),
+                    mark.mark().leftOut().orElse(""));
+        }
         tables("Marks", table, "marks.csv");
     }
 
