@@ -17,6 +17,8 @@ final class AuditTable {
             "bias_low_deg",
             "bias_high_deg",
             "p_no_bias",
+            "trend_deg_per_100m",
+            "trend_sigma",
             "blunder_rate",
             "blunder_low",
             "blunder_high",
@@ -51,6 +53,11 @@ final class AuditTable {
                 entry.bias().map(bias -> Cells.number(bias.low95())).orElse(""),
                 entry.bias().map(bias -> Cells.number(bias.high95())).orElse(""),
                 entry.bias().map(bias -> Cells.number(bias.probabilityOfNone())).orElse(""),
+                entry.trend().map(trend -> Cells.number(100 * trend.slope())).orElse(""),
+                entry.trend()
+                        .filter(trend -> Double.isFinite(trend.standardError()))
+                        .map(trend -> Cells.number(100 * trend.standardError()))
+                        .orElse(""),
                 entry.blunders().map(rate -> Cells.number(rate.rate())).orElse(""),
                 entry.blunders().map(rate -> Cells.number(rate.low95())).orElse(""),
                 entry.blunders().map(rate -> Cells.number(rate.high95())).orElse(""),

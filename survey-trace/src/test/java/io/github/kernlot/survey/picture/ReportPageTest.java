@@ -229,7 +229,13 @@ class ReportPageTest {
         List<AuditEntry> audit = AuditEntry.all(List.of(hole), List.of());
 
         assertEquals(
-                List.of("crew day", "crew night", "grade good"),
+                List.of(
+                        "crew day",
+                        "crew night",
+                        "grade good",
+                        "depth 0 to 100 m",
+                        "depth 100 to 200 m",
+                        "depth 200 to 300 m"),
                 audit.stream().map(entry -> entry.kind() + " " + entry.group()).toList());
         String html = ReportPage.of(List.of(hole)).withAudit(audit).html();
         assertTrue(html.contains("<td class=\"w\">night</td>"));

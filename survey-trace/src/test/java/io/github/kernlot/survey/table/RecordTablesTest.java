@@ -244,22 +244,27 @@ class RecordTablesTest {
         results.write(out);
         List<String> audit = Files.readAllLines(out.resolve("audit.csv"));
         assertEquals(
-                "group_kind,group,marks,mean_residual_deg,spread_deg,bias_deg,bias_low_deg,bias_high_deg,p_no_bias,blunder_rate,blunder_low,blunder_high,mirrored_log10_odds",
+                "group_kind,group,marks,mean_residual_deg,spread_deg,bias_deg,bias_low_deg,bias_high_deg,p_no_bias,trend_deg_per_100m,trend_sigma,blunder_rate,blunder_low,blunder_high,mirrored_log10_odds",
                 audit.get(0));
         assertEquals(
                 List.of("tool,A,1", "tool,C,1"),
                 audit.subList(1, 3).stream().map(line -> line.substring(0, 8)).toList());
         // 8, 7.5 and 8.5: mean 8; Student's t with 2 degrees of freedom, 4.3027 (table, from memory), times 0.5 / sqrt
         // 3
-        String[] check = audit.get(3).split(",", -1);
+        assertEquals(
+                List.of("shift", "hole", "hole", "depth"),
+                audit.subList(3, 7).stream()
+                        .map(line -> line.substring(0, line.indexOf(',')))
+                        .toList());
+        String[] check = audit.get(7).split(",", -1);
         assertEquals(List.of("check", "A", "3"), List.of(check).subList(0, 3));
         assertEquals(8, Double.parseDouble(check[5]), 1e-3);
         assertEquals(8 - 4.3027 * 0.5 / Math.sqrt(3), Double.parseDouble(check[6]), 2e-3);
         assertEquals(8 + 4.3027 * 0.5 / Math.sqrt(3), Double.parseDouble(check[7]), 2e-3);
         assertEquals("0.0013", check[8]);
         assertEquals(
-                List.of("check", "B", "1"), List.of(audit.get(4).split(",")).subList(0, 3));
-        assertEquals(4, results.audit().size());
+                List.of("check", "B", "1"), List.of(audit.get(8).split(",")).subList(0, 3));
+        assertEquals(8, results.audit().size());
 
         ResultTables.of(Tables.sound(folder.resolve("plain")).read(), List.of()).write(out);
         assertFalse(Files.exists(out.resolve("audit.csv")), "of another job");
