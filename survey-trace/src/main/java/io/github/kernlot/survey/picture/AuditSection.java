@@ -11,7 +11,7 @@ import java.util.Locale;
 final class AuditSection {
 
     private static final String HEADING =
-            "<h2>Marks by tool, crew and grade</h2>\n<p>Bias is by how much a group reads too much: marks"
+            "<h2>Audit of marks and tools</h2>\n<p>Bias is by how much a group reads too much: marks"
                     + " against all other marks of the same cores, which cannot tell which of the two is off; checks against the cradle.</p>\n";
 
     private final List<AuditEntry> audit;

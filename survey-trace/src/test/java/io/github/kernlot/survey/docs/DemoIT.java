@@ -83,7 +83,7 @@ class DemoIT {
                         .map(row -> row.get("group"))
                         .toList());
         String page = Files.readString(results.resolve("index.html"));
-        assertTrue(page.contains("Marks by tool, crew and grade"));
+        assertTrue(page.contains("Audit of marks and tools"));
         assertTrue(page.contains("<svg"));
         assertFalse(page.contains("src=\"http"), "the page needs a network");
         assertTrue(outcome.output().contains("index.html"));
