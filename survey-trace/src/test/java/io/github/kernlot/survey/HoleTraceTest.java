@@ -21,6 +21,10 @@ class HoleTraceTest {
             List.of(SurveyStation.ofDip(10, -60, 90), SurveyStation.ofDip(40, -58, 92)), NorthReference.grid());
     private static final HoleTrace TRACE = HoleTrace.minimumCurvature(Traces.COLLAR, SURVEY);
 
+    private static TraceSettings reaching(double limit) {
+        return TraceSettings.assumed().withExtrapolationLimit(limit);
+    }
+
     @Test
     void betweenTheCollarAndTheFirstStationTheFirstDirectionHolds() {
         assertEquals(HoleDirection.ofDip(-60, 90), TRACE.directionAt(0));
@@ -123,19 +127,19 @@ class HoleTraceTest {
 
     @Test
     void aFirstStationDeeperThanTheLimitIsRefused() {
-        IllegalArgumentException refused = assertThrows(
-                IllegalArgumentException.class, () -> HoleTrace.minimumCurvature(Traces.COLLAR, SURVEY, 9.5));
+        IllegalArgumentException refused =
+                assertThrows(IllegalArgumentException.class, () -> HoleTrace.of(Traces.COLLAR, SURVEY, reaching(9.5)));
 
         assertTrue(refused.getMessage().contains("10.00 m"), refused.getMessage());
         assertTrue(refused.getMessage().contains("9.50 m"), refused.getMessage());
-        assertEquals(50, HoleTrace.minimumCurvature(Traces.COLLAR, SURVEY, 10).reach());
+        assertEquals(50, HoleTrace.of(Traces.COLLAR, SURVEY, reaching(10)).reach());
     }
 
     @ParameterizedTest
     @ValueSource(doubles = {-1, Double.NaN, Double.POSITIVE_INFINITY})
     void aLimitThatIsNoLengthIsRefused(double limit) {
         IllegalArgumentException refused = assertThrows(
-                IllegalArgumentException.class, () -> HoleTrace.minimumCurvature(Traces.COLLAR, SURVEY, limit));
+                IllegalArgumentException.class, () -> HoleTrace.of(Traces.COLLAR, SURVEY, reaching(limit)));
 
         assertTrue(refused.getMessage().startsWith("extrapolation limit is "), refused.getMessage());
     }

@@ -21,15 +21,28 @@ public final class Traces {
 
     /** A trace of stations written as depth, inclination and azimuth: {@code 0 30 90; 30 31 95}. It reaches as far as one likes. */
     public static HoleTrace of(String stations) {
-        return of(Arrays.stream(stations.split(";"))
+        return of(stations(stations));
+    }
+
+    public static List<SurveyStation> stations(String stations) {
+        return Arrays.stream(stations.split(";"))
                 .map(text -> text.strip().split(" "))
                 .map(row -> SurveyStation.ofInclination(
                         Double.parseDouble(row[0]), Double.parseDouble(row[1]), Double.parseDouble(row[2])))
-                .toList());
+                .toList();
     }
 
     public static HoleTrace of(List<SurveyStation> stations) {
-        return HoleTrace.minimumCurvature(COLLAR, Survey.of(stations, NorthReference.grid()), FAR);
+        return of(stations, DesurveyMethod.MINIMUM_CURVATURE);
+    }
+
+    public static HoleTrace of(List<SurveyStation> stations, DesurveyMethod method) {
+        TraceSettings settings = TraceSettings.assumed().withMethod(method).withExtrapolationLimit(FAR);
+        return HoleTrace.of(COLLAR, Survey.of(stations, NorthReference.grid()), settings);
+    }
+
+    public static HoleTrace of(String stations, DesurveyMethod method) {
+        return of(stations(stations), method);
     }
 
     public static Displacement way(HoleTrace trace, double from, double to) {

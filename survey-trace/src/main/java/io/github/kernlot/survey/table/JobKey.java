@@ -4,6 +4,7 @@ import static java.util.Map.entry;
 
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.survey.DesurveyMethod;
 import io.github.kernlot.survey.North;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +26,12 @@ import java.util.stream.Collectors;
 record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> range, Map<String, ?> words) {
 
     static final Map<String, North> NORTHS = Map.of("grid", North.GRID, "true", North.TRUE, "magnetic", North.MAGNETIC);
+    static final Map<String, DesurveyMethod> METHODS = Map.of(
+            "minimum-curvature", DesurveyMethod.MINIMUM_CURVATURE,
+            "radius-of-curvature", DesurveyMethod.RADIUS_OF_CURVATURE,
+            "average-angle", DesurveyMethod.AVERAGE_ANGLE,
+            "balanced-tangential", DesurveyMethod.BALANCED_TANGENTIAL,
+            "tangential", DesurveyMethod.TANGENTIAL);
     static final Map<String, WallReference> SIDES =
             Map.of("low", WallReference.lowSide(), "high", WallReference.highSide(), "north", WallReference.north());
     static final Map<String, BetaConvention.Sense> SENSES =
@@ -35,15 +42,11 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
     private static final Set<String> OF_FABRIC =
             Set.of("fabric.prior_stray", "fabric.anchor_sigma_deg", "alpha.sigma_deg", "beta.sigma_deg");
 
-    private static final String METHOD = "minimum-curvature";
-    private static final List<String> METHODS_TO_COME =
-            List.of("radius-of-curvature", "average-angle", "balanced-tangential", "tangential");
-
     /** The keys in the order in which they are listed in the docs. */
     static final Map<String, JobKey> ALL = byName(List.of(
             word("survey.north", "grid", NORTHS),
             word("output.north", "grid", NORTHS),
-            word("survey.method", METHOD, Map.of(METHOD, METHOD)),
+            word("survey.method", "minimum-curvature", METHODS),
             unused("survey.azimuth.sigma_deg", "1.0", NumberRange.SIGMA_OR_NONE),
             unused("survey.dip.sigma_deg", "0.3", NumberRange.SIGMA_OR_NONE),
             unused("survey.azimuth.bias_sigma_deg", "0.5", NumberRange.SIGMA_OR_NONE),
@@ -132,9 +135,7 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
         if (words.containsKey(word)) {
             return Optional.empty();
         }
-        String available = words.containsKey(METHOD) && METHODS_TO_COME.contains(word) ? "not available yet, " : "";
         return Optional.of((value.isEmpty() ? "blank, " : "")
-                + available
                 + (words.size() == 1 ? "expected " : "expected one of ")
                 + words.keySet().stream().sorted().collect(Collectors.joining(", ")));
     }

@@ -8,6 +8,7 @@ import io.github.kernlot.orientation.line.LineModel;
 import io.github.kernlot.orientation.line.MarkBlunders;
 import io.github.kernlot.orientation.line.MarkNoise;
 import io.github.kernlot.survey.North;
+import io.github.kernlot.survey.TraceSettings;
 import io.github.kernlot.survey.hole.FabricSettings;
 import io.github.kernlot.survey.hole.OrientationSettings;
 import java.nio.file.Path;
@@ -125,6 +126,12 @@ final class JobSettings {
 
     double extrapolationLimit() {
         return number("survey.extrapolation_limit_m");
+    }
+
+    TraceSettings trace() {
+        return TraceSettings.assumed()
+                .withMethod(word("survey.method", JobKey.METHODS))
+                .withExtrapolationLimit(extrapolationLimit());
     }
 
     CoreDiameter coreDiameter() {

@@ -5,6 +5,7 @@ import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.check.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -97,7 +98,8 @@ final class TraceReader {
 
     private Optional<HoleTrace> trace(Collar collar) {
         Survey survey = Survey.of(stations.stream().map(Placed::station).toList(), collar.north());
-        return Optional.of(
-                HoleTrace.minimumCurvature(collar.position(), survey.toGrid(), settings.extrapolationLimit()));
+        HoleTrace trace = HoleTrace.of(collar.position(), survey.toGrid(), settings.trace());
+        trace.notes().forEach(note -> findings.tell(Finding.at(note.depth(), Finding.Level.INFO, note.what())));
+        return Optional.of(trace);
     }
 }

@@ -16,6 +16,7 @@ import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.TraceSettings;
 import io.github.kernlot.survey.Traces;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.check.Finding.Level;
@@ -269,7 +270,8 @@ class OrientedHoleTest {
     @Test
     void theNorthOfTheMarksIsThatOfTheSurveyAsItWasMeasured() {
         Survey magnetic = Survey.of(List.of(SurveyStation.ofDip(0, -90, 0)), NorthReference.magnetic(10, 2));
-        HoleTrace vertical = HoleTrace.minimumCurvature(Traces.COLLAR, magnetic.toGrid(), 200);
+        HoleTrace vertical = HoleTrace.of(
+                Traces.COLLAR, magnetic.toGrid(), TraceSettings.assumed().withExtrapolationLimit(200));
         OrientationSettings settings = ASSUMED.withModel(ASSUMED.model().withSide(WallReference.north()));
 
         // the line stands 25 clockwise of magnetic north, which lies at 8 on the grid; in a vertical hole a plane dips

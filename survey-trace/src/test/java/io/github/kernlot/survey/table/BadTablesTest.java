@@ -310,13 +310,9 @@ class BadTablesTest {
                         "job.properties, line 2, key beta.sense: \"left\", expected one of anticlockwise, clockwise",
                         "job.properties, line 3, key input.bad_rows: \"drop\", expected one of refuse, set-aside"),
                 bad(
-                        "methods to come",
-                        tables -> tables.settings("survey.method = tangential"),
-                        "job.properties, line 1, key survey.method: \"tangential\", not available yet, expected minimum-curvature"),
-                bad(
                         "an unknown method",
                         tables -> tables.settings("survey.method = straight"),
-                        "job.properties, line 1, key survey.method: \"straight\", expected minimum-curvature"),
+                        "job.properties, line 1, key survey.method: \"straight\", expected one of average-angle, balanced-tangential, minimum-curvature, radius-of-curvature, tangential"),
                 bad(
                         "numbers",
                         tables -> tables.settings(
