@@ -41,7 +41,10 @@ final class LegChain {
     /** The legs of a parent down to the kick-off, and those of the branch. */
     static LegChain fromParent(List<Leg> parent, double kickOff, Survey survey, TraceSettings settings) {
         List<Leg> above = parent.stream().filter(leg -> leg.from < kickOff).toList();
-        Leg from = above.isEmpty() ? parent.get(0) : above.get(above.size() - 1);
+        Leg from = parent.stream()
+                .filter(leg -> leg.from <= kickOff)
+                .reduce((earlier, later) -> later)
+                .orElseThrow();
         Heading heading = from.headingAt(kickOff - from.from);
         LegChain chain = new LegChain(settings, new Leg.Station(kickOff, from.place(kickOff - from.from), heading));
         chain.legs.addAll(above);

@@ -6,7 +6,10 @@ import io.github.kernlot.orientation.Position;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.random.RandomGenerator;
+import org.hipparchus.analysis.integration.gauss.GaussIntegrator;
+import org.hipparchus.analysis.integration.gauss.GaussIntegratorFactory;
 import org.hipparchus.geometry.euclidean.threed.Rotation;
 import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
@@ -118,6 +121,15 @@ public final class Traces {
 
     public static double lastDepth(List<SurveyStation> stations) {
         return stations.get(stations.size() - 1).depth();
+    }
+
+    /** Many small pieces of a path's direction added up: by Gauss and Legendre (Hipparchus 4.0.3). */
+    public static Vector3D integral(DoubleFunction<HoleDirection> direction, double from, double to) {
+        GaussIntegrator integrator = new GaussIntegratorFactory().legendre(30, from, to);
+        return new Vector3D(
+                integrator.integrate(depth -> vector(direction.apply(depth)).getX()),
+                integrator.integrate(depth -> vector(direction.apply(depth)).getY()),
+                integrator.integrate(depth -> vector(direction.apply(depth)).getZ()));
     }
 
     /** How far one angle lies from another round the circle. */
