@@ -29,10 +29,10 @@ public record ErrorEllipse(double semiMajor, double semiMinor, double angle, dou
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "%.2f by %.2f, long axis at %s (%.4g %%)",
+                "%.2f by %.2f, long axis at %s (%s %%)",
                 semiMajor,
                 semiMinor,
                 Degrees.azimuthText(angle),
-                100 * confidence);
+                Quantiles.percent(confidence));
     }
 }

@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.LineOrientation;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
@@ -43,7 +44,7 @@ public record ErrorEllipsoid(List<Axis> axes, double confidence) {
             throw new IllegalStateException("the axes of an ellipsoid were not found");
         }
         return new ErrorEllipsoid(
-                java.util.stream.IntStream.range(0, 3)
+                IntStream.range(0, 3)
                         .mapToObj(i -> axis(eigen, i, radius))
                         .sorted((one, other) -> Double.compare(other.semiLength(), one.semiLength()))
                         .toList(),
@@ -61,6 +62,6 @@ public record ErrorEllipsoid(List<Axis> axes, double confidence) {
     @Override
     public String toString() {
         String text = axes.stream().map(Axis::toString).collect(Collectors.joining(", "));
-        return String.format(Locale.ROOT, "%s (%.4g %%)", text, 100 * confidence);
+        return String.format(Locale.ROOT, "%s (%s %%)", text, Quantiles.percent(confidence));
     }
 }

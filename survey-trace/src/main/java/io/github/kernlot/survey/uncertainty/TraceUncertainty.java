@@ -4,6 +4,7 @@ import io.github.kernlot.survey.HoleTrace;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How well place and direction of a hole are known at any depth, to first order in the errors of its survey. Built in one pass over
@@ -87,6 +88,84 @@ public final class TraceUncertainty {
             parts.put(source.name, new PointUncertainty(depth, trace.directionAt(depth), joint));
         }
         return parts;
+    }
+
+    /**
+     * The way from one depth of this hole to another, with its uncertainty: what both share cancels.
+     *
+     * @param depth where the way begins, metres along the hole
+     * @param other where it ends, metres along the hole
+     * @return the separation
+     * @throws IllegalArgumentException if the trace does not reach a depth
+     */
+    public Separation between(double depth, double other) {
+        Place from = chain.at(depth);
+        Place to = chain.at(other);
+        double[][] sum = new double[3][3];
+        for (SourceTrack source : sources) {
+            addDifference(sum, source.placeByGroup(from), source.placeByGroup(to));
+        }
+        return new Separation(trace.positionAt(other).minus(trace.positionAt(depth)), Covariance.corner(sum, 0));
+    }
+
+    /**
+     * The way from a depth of this hole to one of another hole, with its uncertainty: global sources of one name are shared, all
+     * others are not. The errors of the two collars are not in it.
+     *
+     * @param depth where the way begins, metres along this hole
+     * @param other the uncertainty of another hole; it is taken as another hole even where it is this one
+     * @param otherDepth where the way ends, metres along the other hole
+     * @return the separation
+     * @throws IllegalArgumentException if a trace does not reach a depth, or a source is global in one hole alone
+     */
+    public Separation between(double depth, TraceUncertainty other, double otherDepth) {
+        double[][] sum = new double[3][3];
+        addAlone(sum, depth, other);
+        other.addAlone(sum, otherDepth, this);
+        for (SourceTrack source : sources) {
+            SourceTrack twin = other.named(source.name);
+            if (twin != null && (source.mode == PropagationMode.GLOBAL) != (twin.mode == PropagationMode.GLOBAL)) {
+                throw new IllegalArgumentException("the error source " + source.name + " is " + source.mode
+                        + " in one hole and " + twin.mode + " in the other; expected both or neither GLOBAL");
+            }
+            if (twin != null && source.mode == PropagationMode.GLOBAL) {
+                addDifference(sum, source.placeByGroup(chain.at(depth)), twin.placeByGroup(other.chain.at(otherDepth)));
+            }
+        }
+        return new Separation(
+                other.trace.positionAt(otherDepth).minus(trace.positionAt(depth)), Covariance.corner(sum, 0));
+    }
+
+    /** Adds the covariance of what a depth does not share with another hole. */
+    private void addAlone(double[][] sum, double depth, TraceUncertainty other) {
+        Place place = chain.at(depth);
+        for (SourceTrack source : sources) {
+            if (source.mode != PropagationMode.GLOBAL || other.named(source.name) == null) {
+                double[] groups = source.placeByGroup(place);
+                addDifference(sum, groups, new double[groups.length]);
+            }
+        }
+    }
+
+    private @Nullable SourceTrack named(String name) {
+        return sources.stream()
+                .filter(source -> source.name.equals(name))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static void addDifference(double[][] sum, double[] from, double[] to) {
+        for (int i = 0; i < from.length; i += 3) {
+            Outer.add(sum, new double[] {to[i] - from[i], to[i + 1] - from[i + 1], to[i + 2] - from[i + 2]});
+        }
+    }
+
+    StationChain chain() {
+        return chain;
+    }
+
+    List<SourceTrack> sources() {
+        return sources;
     }
 
     /** The trace and the setup. */
