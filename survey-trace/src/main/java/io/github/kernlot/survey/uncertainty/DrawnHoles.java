@@ -7,6 +7,7 @@ import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.TraceSettings;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -27,8 +28,7 @@ final class DrawnHoles {
     static DrawnHoles of(TraceUncertainty uncertainty, double depth, UniformRandomProvider random, int draws) {
         DrawnHoles holes = new DrawnHoles();
         ZigguratSampler.NormalizedGaussian gaussian = ZigguratSampler.NormalizedGaussian.of(random);
-        double[] nominal =
-                values(traced(uncertainty, uncertainty.trace().survey().stations()), depth);
+        double[] nominal = values(traced(uncertainty, uncertainty.chain().stations()), depth);
         Place place = uncertainty.chain().at(depth);
         for (int i = 0; i < draws; i++) {
             double[] found = draw(uncertainty, place, depth, gaussian);
@@ -54,8 +54,10 @@ final class DrawnHoles {
     }
 
     private static HoleTrace traced(TraceUncertainty uncertainty, List<SurveyStation> stations) {
-        return HoleTrace.minimumCurvature(
-                uncertainty.trace().collar(), Survey.of(stations, NorthReference.grid()), ANY_REACH);
+        return HoleTrace.of(
+                uncertainty.trace().collar(),
+                Survey.of(stations, NorthReference.grid()),
+                TraceSettings.assumed().withExtrapolationLimit(ANY_REACH));
     }
 
     /** One hole, at the depth that is asked; none where its stations are out of order. */

@@ -5,6 +5,7 @@ import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.SurveyStation;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,7 +24,7 @@ final class StationChain {
     StationChain(HoleTrace trace, SurveyErrorSetup setup) {
         this.trace = trace;
         this.setup = setup;
-        List<SurveyStation> stations = trace.survey().stations();
+        List<SurveyStation> stations = stations(trace);
         depths = stations.stream().mapToDouble(SurveyStation::depth).toArray();
         points = stations.stream()
                 .map(station -> point(station.depth(), station.direction(), setup.toolfaceAt(station.depth())))
@@ -32,6 +33,24 @@ final class StationChain {
         legs = Arrays.stream(depths).mapToInt(setup::legAt).toArray();
         arcs = new ArcDerivative[depths.length - 1];
         Arrays.setAll(arcs, i -> arc(i, 1));
+    }
+
+    /** The stations of a trace; of a branch those of its parent down to the kick-off, which counts as one of them, and its own. */
+    private static List<SurveyStation> stations(HoleTrace trace) {
+        if (trace.parent().isEmpty()) {
+            return trace.survey().stations();
+        }
+        HoleTrace parent = trace.parent().get();
+        double kickOff = trace.kickOffDepth().orElseThrow();
+        List<SurveyStation> all = new ArrayList<>(stations(parent));
+        all.removeIf(station -> station.depth() >= kickOff);
+        all.add(new SurveyStation(kickOff, parent.directionAt(kickOff)));
+        all.addAll(trace.survey().stations());
+        return all;
+    }
+
+    List<SurveyStation> stations() {
+        return stations(trace);
     }
 
     private SurveyedPoint point(double depth, HoleDirection direction, OptionalDouble toolface) {
@@ -89,12 +108,13 @@ final class StationChain {
 
     /** Where a depth falls. */
     Place at(double depth) {
-        boolean beyond = trace.isExtrapolated(depth);
-        if (beyond && depth < depths[0]) {
+        // it refuses what the trace does not reach
+        trace.displacementAt(depth);
+        if (depth < depths[0]) {
             return new Place(0, depth / depths[0], null, null);
         }
         int last = depths.length - 1;
-        if (beyond) {
+        if (depth > depths[last]) {
             HoleDirection direction = points[last].direction();
             return new Place(last, 1, null, point(depth, direction, points[last].toolface()));
         }

@@ -30,7 +30,8 @@ public final class TraceUncertainty {
     /**
      * The uncertainty of a trace.
      *
-     * @param trace the hole; whatever its method, errors are propagated along arcs of minimum curvature
+     * @param trace the hole; whatever its method, errors are propagated along arcs of minimum curvature. Of a branch the stations of
+     *     its parent down to the kick-off err too, and the kick-off counts as one of them
      * @param setup how it was surveyed
      * @return the uncertainty
      * @throws IllegalArgumentException if a source depends on something that is not known: a toolface, the magnetic azimuth (a
@@ -116,9 +117,14 @@ public final class TraceUncertainty {
      * @param other the uncertainty of another hole; it is taken as another hole even where it is this one
      * @param otherDepth where the way ends, metres along the other hole
      * @return the separation
-     * @throws IllegalArgumentException if a trace does not reach a depth, or a source is global in one hole alone
+     * @throws IllegalArgumentException if a trace does not reach a depth, a source is global in one hole alone, or one hole is a
+     *     branch of the other or of the same parent, which share more than this
      */
     public Separation between(double depth, TraceUncertainty other, double otherDepth) {
+        if (trunk(trace) == trunk(other.trace) && trace != other.trace) {
+            throw new IllegalArgumentException(
+                    "the two holes share a stretch, which is not covered here; expected holes with no stretch in common");
+        }
         double[][] sum = new double[3][3];
         addAlone(sum, depth, other);
         other.addAlone(sum, otherDepth, this);
@@ -134,6 +140,10 @@ public final class TraceUncertainty {
         }
         return new Separation(
                 other.trace.positionAt(otherDepth).minus(trace.positionAt(depth)), Covariance.corner(sum, 0));
+    }
+
+    private static HoleTrace trunk(HoleTrace trace) {
+        return trace.parent().map(TraceUncertainty::trunk).orElse(trace);
     }
 
     /** Adds the covariance of what a depth does not share with another hole. */

@@ -5,6 +5,7 @@ import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.TraceSettings;
 import io.github.kernlot.survey.Traces;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,6 +24,9 @@ final class TestWells {
 
     static HoleTrace magnetic(List<SurveyStation> stations) {
         NorthReference north = new NorthReference(North.GRID, OptionalDouble.of(7), OptionalDouble.of(-2));
-        return HoleTrace.minimumCurvature(Traces.COLLAR, Survey.of(stations, north), REACH);
+        return HoleTrace.of(
+                Traces.COLLAR,
+                Survey.of(stations, north),
+                TraceSettings.assumed().withExtrapolationLimit(REACH));
     }
 }
