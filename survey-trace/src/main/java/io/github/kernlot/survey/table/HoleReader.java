@@ -36,6 +36,15 @@ final class HoleReader {
     private final HoleFindings findings = new HoleFindings();
     private final Map<List<String>, Integer> marksSeen = new HashMap<>();
     private final Map<List<String>, Integer> structuresSeen = new HashMap<>();
+    private Progress progress = Progress.NOT_BEGUN;
+    private Optional<Collar> collar = Optional.empty();
+    private Optional<HoleTrace> trace = Optional.empty();
+
+    private enum Progress {
+        NOT_BEGUN,
+        BEGUN,
+        DONE
+    }
 
     HoleReader(HoleRows rows, JobSettings settings, List<String> carriedColumns) {
         this.rows = rows;
@@ -47,14 +56,48 @@ final class HoleReader {
         return findings;
     }
 
+    /**
+     * Reads the collar and the trace, those of the hole that this one leaves first; where there are none, faults are added to the rows.
+     *
+     * @param holes the readers of all holes by their names
+     */
+    void readTrace(Map<String, HoleReader> holes) {
+        if (progress != Progress.NOT_BEGUN) {
+            return;
+        }
+        progress = Progress.BEGUN;
+        Optional<HoleReader> parent = rows.collars().stream()
+                .filter(row -> row.isReadable() && row.has("parent_id"))
+                .findFirst()
+                .flatMap(row -> parent(row, holes));
+        collar = Collar.read(rows.collars(), settings, parent.flatMap(hole -> hole.collar));
+        trace = new TraceReader(rows, settings, findings).read(collar, parent.flatMap(hole -> hole.trace));
+        progress = Progress.DONE;
+    }
+
+    private static Optional<HoleReader> parent(Row row, Map<String, HoleReader> holes) {
+        HoleReader parent = holes.get(row.text("parent_id"));
+        if (parent == null || parent.rows.collars().isEmpty()) {
+            row.fault("parent_id", "expected a hole of holes.csv");
+            return Optional.empty();
+        }
+        if (parent.progress == Progress.BEGUN) {
+            row.fault("parent_id", "the hole would leave itself in the end, expected a hole that does not come from it");
+            return Optional.empty();
+        }
+        parent.readTrace(holes);
+        if (parent.trace.isEmpty()) {
+            row.fault("parent_id", "the hole that it leaves has no trace");
+        }
+        return Optional.of(parent);
+    }
+
     /** The log of the sound rows; empty where the hole has no trace. */
     Optional<HoleLog> read(boolean hasJoins, boolean hasLines) {
-        Optional<Collar> collar = Collar.read(rows.collars(), settings);
-        Optional<HoleTrace> trace = new TraceReader(rows, settings, findings).read(collar);
-        List<OrientationMark> marks = each(rows.marks(), trace, row -> mark(row, collar, trace));
-        List<Join> joins = each(rows.joins(), trace, HoleReader::join);
+        List<OrientationMark> marks = each(rows.marks(), this::mark);
+        List<Join> joins = each(rows.joins(), HoleReader::join);
         checkJoins();
-        List<Structure> structures = each(rows.structures(), trace, this::structure);
+        List<Structure> structures = each(rows.structures(), this::structure);
         RecordReader records = new RecordReader(rows, findings);
         DrawnLines drawn = records.lines(hasLines);
         Optional<RunLog> runs = records.runs();
@@ -62,9 +105,9 @@ final class HoleReader {
         return trace.map(path -> new HoleLog(rows.id(), path, marks, known, structures, drawn, runs));
     }
 
-    private static <T> List<T> each(List<Row> rows, Optional<HoleTrace> trace, Function<Row, Optional<T>> read) {
+    private <T> List<T> each(List<Row> table, Function<Row, Optional<T>> read) {
         List<T> found = new ArrayList<>();
-        for (Row row : rows) {
+        for (Row row : table) {
             if (row.isReadable()) {
                 OptionalDouble depth = row.number("depth_m", NumberRange.DEPTH);
                 if (trace.isPresent()
@@ -85,7 +128,7 @@ final class HoleReader {
         return HoleFindings.depth(row).orElseThrow();
     }
 
-    private Optional<OrientationMark> mark(Row row, Optional<Collar> collar, Optional<HoleTrace> trace) {
+    private Optional<OrientationMark> mark(Row row) {
         OptionalDouble degrees = row.optionalNumber("offset_deg", NumberRange.ANY);
         OptionalDouble millimetres = row.optionalNumber("offset_mm", NumberRange.LENGTH_ROUND);
         if (row.has("offset_deg") && row.has("offset_mm")) {
@@ -108,7 +151,7 @@ final class HoleReader {
         if (!row.isSound()) {
             return Optional.empty();
         }
-        CoreDiameter diameter = diameter(ownDiameter, collar);
+        CoreDiameter diameter = diameter(ownDiameter);
         double offset = degrees.isPresent()
                 ? findings.wrapped(row, "offset_deg", degrees.getAsDouble())
                 : Degrees.wrap360(diameter.toDegrees(millimetres.getAsDouble()));
@@ -117,7 +160,7 @@ final class HoleReader {
         return Optional.of(new OrientationMark(depth(row), offset, diameter, sigma, leftOut, source, Optional.empty()));
     }
 
-    private CoreDiameter diameter(OptionalDouble ofMark, Optional<Collar> collar) {
+    private CoreDiameter diameter(OptionalDouble ofMark) {
         OptionalDouble ofHole = collar.map(Collar::coreDiameter).orElse(OptionalDouble.empty());
         if (ofMark.isEmpty() && ofHole.isEmpty()) {
             return settings.coreDiameter();

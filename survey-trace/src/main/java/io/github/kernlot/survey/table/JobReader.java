@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -105,9 +106,14 @@ final class JobReader {
         boolean hasLines = lines.filter(table -> !table.rows().isEmpty()).isPresent();
         boolean hasStrayStations =
                 byHole.containsKey("") && !byHole.get("").stations().isEmpty();
-        for (HoleRows rows : byHole.values()) {
+        Map<String, HoleReader> readers = new LinkedHashMap<>();
+        byHole.forEach((id, rows) -> {
             checkHole(rows, hasStrayStations);
-            HoleReader reader = new HoleReader(rows, settings, carried);
+            readers.put(id, new HoleReader(rows, settings, carried));
+        });
+        readers.values().forEach(reader -> reader.readTrace(readers));
+        for (HoleRows rows : byHole.values()) {
+            HoleReader reader = Objects.requireNonNull(readers.get(rows.id()));
             Optional<HoleLog> log = reader.read(hasJoins, hasLines);
             if (rows.needed().allMatch(Row::isSound)) {
                 log.ifPresent(hole -> logs.put(rows.id(), hole));

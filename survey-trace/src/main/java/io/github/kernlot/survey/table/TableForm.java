@@ -27,7 +27,7 @@ record TableForm(
             "holes.csv",
             List.of("hole_id", "easting_m", "northing_m", "elevation_m"),
             List.of(),
-            List.of("declination_deg", "grid_convergence_deg", "core_diameter_mm"),
+            List.of("declination_deg", "grid_convergence_deg", "core_diameter_mm", "parent_id", "kick_off_m"),
             List.of(),
             List.of());
 
@@ -35,8 +35,8 @@ record TableForm(
             "surveys.csv",
             List.of("hole_id", "depth_m", "azimuth_deg", "dip_deg"),
             List.of(),
+            List.of("azimuth_sigma_deg", "dip_sigma_deg", "survey", "tool", "date", "north"),
             List.of(),
-            List.of("azimuth_sigma_deg", "dip_sigma_deg"),
             List.of());
 
     static final TableForm MARKS = new TableForm(
