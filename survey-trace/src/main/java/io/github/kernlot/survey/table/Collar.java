@@ -41,12 +41,12 @@ record Collar(Position position, NorthReference north, OptionalDouble coreDiamet
                         ? row.optionalNumber(column, NumberRange.COORDINATE)
                         : row.number(column, NumberRange.COORDINATE))
                 .toList();
-        OptionalDouble kickOff = row.optionalNumber("kick_off_m", NumberRange.DEPTH);
-        OptionalDouble diameter = row.optionalNumber("core_diameter_mm", NumberRange.DIAMETER);
         NorthReference north = new NorthReference(
                 settings.surveyNorth(),
                 angle(row, "declination_deg", parent.map(hole -> hole.north.declination())),
                 angle(row, "grid_convergence_deg", parent.map(hole -> hole.north.convergence())));
+        OptionalDouble diameter = row.optionalNumber("core_diameter_mm", NumberRange.DIAMETER);
+        OptionalDouble kickOff = row.optionalNumber("kick_off_m", NumberRange.DEPTH);
         if (isBranch != row.has("kick_off_m")) {
             row.fault(
                     isBranch ? "kick_off_m" : "parent_id",
@@ -56,7 +56,7 @@ record Collar(Position position, NorthReference north, OptionalDouble coreDiamet
         if (settings.isSound() && (!isBranch || parent.isPresent())) {
             checkNorths(row, settings, north);
         }
-        if (!row.isSound() || isBranch && parent.isEmpty()) {
+        if (!row.isSound() || (isBranch && parent.isEmpty())) {
             return Optional.empty();
         }
         Position position = parent.map(Collar::position)

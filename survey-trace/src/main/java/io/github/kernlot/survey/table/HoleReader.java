@@ -82,7 +82,8 @@ final class HoleReader {
             return Optional.empty();
         }
         if (parent.progress == Progress.BEGUN) {
-            row.fault("parent_id", "the hole would leave itself in the end, expected a hole that does not come from it");
+            row.fault(
+                    "parent_id", "the hole would leave itself in the end, expected a hole that does not come from it");
             return Optional.empty();
         }
         parent.readTrace(holes);

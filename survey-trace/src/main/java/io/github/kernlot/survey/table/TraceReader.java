@@ -1,26 +1,29 @@
 package io.github.kernlot.survey.table;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.Position;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
 import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.check.Finding.Level;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Reads the stations of one hole and makes its trace. */
 final class TraceReader {
 
+    /** Coordinates of a branch that are farther than this from its parent's collar, metres, are told. */
+    private static final double SAME_PLACE = 0.01;
+
     private final HoleRows rows;
     private final JobSettings settings;
     private final HoleFindings findings;
-    private final List<Placed> stations = new ArrayList<>();
-
-    private record Placed(Row row, SurveyStation station) {}
+    private final List<StationRow> stations = new ArrayList<>();
 
     TraceReader(HoleRows rows, JobSettings settings, HoleFindings findings) {
         this.rows = rows;
@@ -28,44 +31,49 @@ final class TraceReader {
         this.findings = findings;
     }
 
-    /** The trace; empty, with faults added to the rows, where there is none. */
-    Optional<HoleTrace> read(Optional<Collar> collar) {
+    /**
+     * The trace; empty, with faults added to the rows, where there is none.
+     *
+     * @param collar the collar, where it could be read
+     * @param parent the trace of the hole that a branch leaves
+     */
+    Optional<HoleTrace> read(Optional<Collar> collar, Optional<HoleTrace> parent) {
         for (Row row : rows.stations()) {
             if (row.isReadable()) {
-                read(row);
+                StationRow.read(row, settings, findings).ifPresent(stations::add);
             }
         }
-        stations.sort(Comparator.comparingDouble(placed -> placed.station.depth()));
+        stations.sort(Comparator.comparingDouble(StationRow::depth));
         checkDepths();
-        if (rows.stations().isEmpty() || !rows.stations().stream().allMatch(Row::isSound) || !settings.isSound()) {
+        if (rows.stations().isEmpty() || !areSound() || !settings.isSound()) {
             return Optional.empty();
         }
         checkDoglegs();
+        if (collar.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble kickOff = collar.get().kickOff();
+        if (kickOff.isPresent()) {
+            return parent.flatMap(trace -> branch(collar.get(), trace, kickOff.getAsDouble()));
+        }
         checkFirst();
-        return rows.stations().stream().allMatch(Row::isSound) ? collar.flatMap(this::trace) : Optional.empty();
+        return areSound()
+                ? Optional.of(told(HoleTrace.of(collar.get().position(), survey(collar.get()), settings.trace())))
+                : Optional.empty();
     }
 
-    private void read(Row row) {
-        OptionalDouble depth = row.number("depth_m", NumberRange.DEPTH);
-        OptionalDouble azimuth = row.number("azimuth_deg", NumberRange.ANY);
-        OptionalDouble dip = row.number("dip_deg", NumberRange.DIP);
-        row.form().unusedSigmas().forEach(column -> row.optionalNumber(column, NumberRange.SIGMA));
-        if (row.isSound()) {
-            double wrapped = findings.wrapped(row, "azimuth_deg", azimuth.getAsDouble());
-            double downNegative = settings.isDipPositiveDown() ? -dip.getAsDouble() : dip.getAsDouble();
-            stations.add(new Placed(
-                    row, new SurveyStation(depth.getAsDouble(), HoleDirection.ofDip(downNegative, wrapped))));
-        }
+    private boolean areSound() {
+        return rows.stations().stream().allMatch(Row::isSound);
     }
 
     private void checkDepths() {
         for (int i = 1; i < stations.size(); i++) {
-            Placed upper = stations.get(i - 1);
-            Placed lower = stations.get(i);
-            if (upper.station.depth() == lower.station.depth()) {
-                boolean inOrder = upper.row.line() < lower.row.line();
-                Row first = inOrder ? upper.row : lower.row;
-                Row second = inOrder ? lower.row : upper.row;
+            StationRow upper = stations.get(i - 1);
+            StationRow lower = stations.get(i);
+            if (upper.depth() == lower.depth()) {
+                boolean inOrder = upper.row().line() < lower.row().line();
+                Row first = inOrder ? upper.row() : lower.row();
+                Row second = inOrder ? lower.row() : upper.row();
                 second.fault(
                         "depth_m", "a station of the hole at this depth stands in line " + first.line() + " already");
             }
@@ -74,32 +82,100 @@ final class TraceReader {
 
     private void checkDoglegs() {
         for (int i = 1; i < stations.size(); i++) {
-            Placed upper = stations.get(i - 1);
-            Placed lower = stations.get(i);
-            try {
-                Survey.of(List.of(upper.station, lower.station), NorthReference.grid());
-            } catch (IllegalArgumentException refused) {
-                lower.row.fault(
-                        "dip_deg", "with the station in line " + upper.row.line() + ": " + refused.getMessage());
-            }
+            StationRow upper = stations.get(i - 1);
+            checkDogleg(upper.station(), "the station in line " + upper.row().line(), stations.get(i));
+        }
+    }
+
+    private static void checkDogleg(SurveyStation upper, String whose, StationRow lower) {
+        try {
+            Survey.of(List.of(upper, lower.station()), NorthReference.grid());
+        } catch (IllegalArgumentException refused) {
+            lower.row().fault("dip_deg", "with " + whose + ": " + refused.getMessage());
         }
     }
 
     private void checkFirst() {
-        Placed first = stations.get(0);
-        if (first.station.depth() > settings.extrapolationLimit()) {
-            first.row.fault(
-                    "depth_m",
-                    "the first station of the hole, expected at most "
-                            + NumberRange.text(settings.extrapolationLimit())
-                            + " m from the collar (survey.extrapolation_limit_m)");
+        StationRow first = stations.get(0);
+        if (first.depth() > settings.trace().extrapolationLimit()) {
+            first.row()
+                    .fault(
+                            "depth_m",
+                            "the first station of the hole, expected at most "
+                                    + NumberRange.text(settings.trace().extrapolationLimit())
+                                    + " m from the collar (survey.extrapolation_limit_m)");
         }
     }
 
-    private Optional<HoleTrace> trace(Collar collar) {
-        Survey survey = Survey.of(stations.stream().map(Placed::station).toList(), collar.north());
-        HoleTrace trace = HoleTrace.of(collar.position(), survey.toGrid(), settings.trace());
-        trace.notes().forEach(note -> findings.tell(Finding.at(note.depth(), Finding.Level.INFO, note.what())));
-        return Optional.of(trace);
+    private Survey survey(Collar collar) {
+        return Survey.of(stations.stream().map(StationRow::station).toList(), collar.north())
+                .toGrid();
+    }
+
+    private HoleTrace told(HoleTrace trace) {
+        trace.notes().forEach(note -> findings.tell(Finding.at(note.depth(), Level.INFO, note.what())));
+        return trace;
+    }
+
+    private Optional<HoleTrace> branch(Collar collar, HoleTrace parent, double kickOff) {
+        Row row = rows.collars().get(0);
+        if (kickOff > parent.reach()) {
+            row.fault(
+                    "kick_off_m",
+                    "beyond the survey of the hole that it leaves, expected at most " + NumberRange.text(parent.reach())
+                            + " m");
+            return Optional.empty();
+        }
+        tellPlace(row, parent.collar());
+        List<StationRow> above =
+                stations.stream().filter(station -> station.depth() <= kickOff).toList();
+        above.forEach(station -> findings.tell(
+                station.row(),
+                Level.WARNING,
+                "not used: it lies above the kick-off, where the stations of the hole that it leaves count"));
+        stations.removeAll(above);
+        if (stations.isEmpty()) {
+            row.fault("kick_off_m", "the hole has no station below its kick-off, expected one or more");
+            return Optional.empty();
+        }
+        Survey survey = survey(collar);
+        StationRow first = stations.get(0);
+        SurveyStation onGrid =
+                new SurveyStation(first.depth(), survey.stations().get(0).direction());
+        checkDogleg(
+                new SurveyStation(kickOff, parent.directionAt(kickOff)),
+                "the direction at the kick-off",
+                new StationRow(
+                        first.row(),
+                        onGrid,
+                        first.survey(),
+                        first.tool(),
+                        first.date(),
+                        first.north(),
+                        first.azimuthSigma(),
+                        first.dipSigma()));
+        return areSound()
+                ? Optional.of(told(HoleTrace.branch(parent, kickOff, survey, settings.trace())))
+                : Optional.empty();
+    }
+
+    private void tellPlace(Row row, Position collar) {
+        OptionalDouble easting = row.optionalNumber("easting_m", NumberRange.COORDINATE);
+        OptionalDouble northing = row.optionalNumber("northing_m", NumberRange.COORDINATE);
+        OptionalDouble elevation = row.optionalNumber("elevation_m", NumberRange.COORDINATE);
+        double away = Math.max(
+                Math.abs(easting.orElse(collar.easting()) - collar.easting()),
+                Math.max(
+                        Math.abs(northing.orElse(collar.northing()) - collar.northing()),
+                        Math.abs(elevation.orElse(collar.elevation()) - collar.elevation())));
+        if (away > SAME_PLACE) {
+            findings.tell(Finding.ofHole(
+                    Level.WARNING,
+                    String.format(
+                            Locale.ROOT,
+                            "its coordinates in holes.csv are up to %.2f m from the collar of the hole that it leaves, from which its"
+                                    + " depths are counted; they are not used",
+                            away)));
+        }
     }
 }

@@ -231,11 +231,14 @@ class OddTablesTest {
         tables.put(
                         "surveys.csv",
                         "hole_id,depth_m,azimuth_deg,dip_deg,azimuth_sigma_deg,shift\nTN-1,0,90,-60,1,a\nTN-2,0,90,-60,,b\n")
+                .put(
+                        "structures.csv",
+                        "hole_id,depth_m,kind,alpha_deg,beta_deg,alpha_sigma_deg,logger\nTN-1,9,vein,40,20,3,c\n")
                 .settings("alpha.sigma_deg = 3", "random.seed = 5");
         List<String> notices = tables.read().notices();
         assertTrue(notices.containsAll(List.of(
                 "job.properties: checked and not used yet: alpha.sigma_deg, random.seed",
-                "surveys.csv: not used yet: azimuth_sigma_deg",
+                "structures.csv: not used yet: alpha_sigma_deg",
                 "surveys.csv: columns that are not known: shift; they are not used",
                 "structures.csv: columns that are not known: logger; they are carried along")));
         assertEquals(notices.size(), notices.stream().distinct().count());
