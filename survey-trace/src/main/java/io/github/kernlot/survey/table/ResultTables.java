@@ -8,7 +8,6 @@ import io.github.kernlot.orientation.line.MarkJudgement;
 import io.github.kernlot.orientation.line.MarkPosterior;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.survey.HoleTrace;
-import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.AuditEntry;
 import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.OrientedHole;
@@ -19,15 +18,12 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What came of a job, as tables: oriented.csv, marks.csv, trace.csv, findings.csv, audit.csv where it is known who
@@ -99,7 +95,7 @@ public final class ResultTables {
         tables.put("oriented.csv", oriented());
         tables.put("marks.csv", marks());
         tables.put("trace.csv", trace());
-        tables.put("findings.csv", findings());
+        tables.put("findings.csv", FindingTable.of(job, holes));
         tables.put("audit.csv", AuditTable.of(audit));
         tables.put("set-aside.csv", job.setAside().isEmpty() ? List.of() : setAside());
         return FolderWriter.write(folder, job.folder(), tables);
@@ -283,27 +279,6 @@ public final class ResultTables {
         }
         listed.add(deepest);
         return listed;
-    }
-
-    /** What is told of the job stands first and names no hole; a hole has what the reader found before what orienting found. */
-    private List<List<String>> findings() {
-        Map<String, List<OrientedHole>> byName =
-                holes.stream().collect(Collectors.groupingBy(hole -> hole.log().id()));
-        List<List<String>> rows = new ArrayList<>();
-        rows.add(List.of("hole_id", "depth_m", "level", "what"));
-        job.notices().forEach(notice -> rows.add(finding("", Finding.ofHole(Finding.Level.INFO, notice))));
-        for (String name : job.named()) {
-            Stream.concat(
-                            job.findings(name).stream(),
-                            byName.getOrDefault(name, List.of()).stream().flatMap(hole -> hole.findings().stream()))
-                    .forEach(found -> rows.add(finding(name, found)));
-        }
-        return rows;
-    }
-
-    private static List<String> finding(String hole, Finding finding) {
-        return List.of(
-                hole, Cells.given(finding.depth()), finding.level().name().toLowerCase(Locale.ROOT), finding.what());
     }
 
     private List<List<String>> setAside() {

@@ -2,6 +2,7 @@ package io.github.kernlot.survey.table;
 
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.survey.North;
+import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.SurveyStation;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -64,5 +65,11 @@ record StationRow(
 
     double depth() {
         return station.depth();
+    }
+
+    /** The station from grid north. */
+    SurveyStation onGrid(NorthReference hole) {
+        double added = hole.with(north.orElse(hole.north())).toAdd(North.GRID);
+        return new SurveyStation(depth(), station.direction().withAzimuthTurned(added));
     }
 }

@@ -43,60 +43,28 @@ final class TraceReader {
                 StationRow.read(row, settings, findings).ifPresent(stations::add);
             }
         }
-        stations.sort(Comparator.comparingDouble(StationRow::depth));
-        checkDepths();
-        if (rows.stations().isEmpty() || !areSound() || !settings.isSound()) {
-            return Optional.empty();
+        List<SurveyRows> surveys = SurveyRows.of(stations);
+        surveys.forEach(SurveyRows::check);
+        if (settings.isSound()) {
+            collar.ifPresent(hole -> surveys.forEach(survey -> survey.checkNorths(hole.north())));
         }
-        checkDoglegs();
-        if (collar.isEmpty()) {
+        if (stations.isEmpty() || !areSound() || !settings.isSound() || collar.isEmpty()) {
             return Optional.empty();
         }
         OptionalDouble kickOff = collar.get().kickOff();
-        if (kickOff.isPresent()) {
-            return parent.flatMap(trace -> branch(collar.get(), trace, kickOff.getAsDouble()));
-        }
-        checkFirst();
-        return areSound()
-                ? Optional.of(told(HoleTrace.of(collar.get().position(), survey(collar.get()), settings.trace())))
-                : Optional.empty();
+        return kickOff.isPresent()
+                ? parent.flatMap(trace -> branch(collar.get(), trace, kickOff.getAsDouble()))
+                : fromCollar(collar.get());
     }
 
     private boolean areSound() {
         return rows.stations().stream().allMatch(Row::isSound);
     }
 
-    private void checkDepths() {
-        for (int i = 1; i < stations.size(); i++) {
-            StationRow upper = stations.get(i - 1);
-            StationRow lower = stations.get(i);
-            if (upper.depth() == lower.depth()) {
-                boolean inOrder = upper.row().line() < lower.row().line();
-                Row first = inOrder ? upper.row() : lower.row();
-                Row second = inOrder ? lower.row() : upper.row();
-                second.fault(
-                        "depth_m", "a station of the hole at this depth stands in line " + first.line() + " already");
-            }
-        }
-    }
-
-    private void checkDoglegs() {
-        for (int i = 1; i < stations.size(); i++) {
-            StationRow upper = stations.get(i - 1);
-            checkDogleg(upper.station(), "the station in line " + upper.row().line(), stations.get(i));
-        }
-    }
-
-    private static void checkDogleg(SurveyStation upper, String whose, StationRow lower) {
-        try {
-            Survey.of(List.of(upper, lower.station()), NorthReference.grid());
-        } catch (IllegalArgumentException refused) {
-            lower.row().fault("dip_deg", "with " + whose + ": " + refused.getMessage());
-        }
-    }
-
-    private void checkFirst() {
-        StationRow first = stations.get(0);
+    private Optional<HoleTrace> fromCollar(Collar collar) {
+        StationRow first = stations.stream()
+                .min(Comparator.comparingDouble(StationRow::depth))
+                .orElseThrow();
         if (first.depth() > settings.trace().extrapolationLimit()) {
             first.row()
                     .fault(
@@ -104,12 +72,19 @@ final class TraceReader {
                             "the first station of the hole, expected at most "
                                     + NumberRange.text(settings.trace().extrapolationLimit())
                                     + " m from the collar (survey.extrapolation_limit_m)");
+            return Optional.empty();
         }
+        SurveyFindings checks = new SurveyFindings(settings, rows.runs());
+        checks.of(onGrid(collar.north())).forEach(findings::tell);
+        return Optional.of(told(HoleTrace.of(collar.position(), survey(collar.north()), settings.trace())));
     }
 
-    private Survey survey(Collar collar) {
-        return Survey.of(stations.stream().map(StationRow::station).toList(), collar.north())
-                .toGrid();
+    private Survey survey(NorthReference north) {
+        return new SurveyRows("", stations).onGrid(north);
+    }
+
+    private List<SurveyStation> onGrid(NorthReference north) {
+        return stations.stream().map(station -> station.onGrid(north)).toList();
     }
 
     private HoleTrace told(HoleTrace trace) {
@@ -138,25 +113,21 @@ final class TraceReader {
             row.fault("kick_off_m", "the hole has no station below its kick-off, expected one or more");
             return Optional.empty();
         }
-        Survey survey = survey(collar);
-        StationRow first = stations.get(0);
-        SurveyStation onGrid =
-                new SurveyStation(first.depth(), survey.stations().get(0).direction());
-        checkDogleg(
+        Survey survey = survey(collar.north());
+        SurveyRows.checkDogleg(
                 new SurveyStation(kickOff, parent.directionAt(kickOff)),
                 "the direction at the kick-off",
-                new StationRow(
-                        first.row(),
-                        onGrid,
-                        first.survey(),
-                        first.tool(),
-                        first.date(),
-                        first.north(),
-                        first.azimuthSigma(),
-                        first.dipSigma()));
-        return areSound()
-                ? Optional.of(told(HoleTrace.branch(parent, kickOff, survey, settings.trace())))
-                : Optional.empty();
+                stations.stream()
+                        .min(Comparator.comparingDouble(StationRow::depth))
+                        .orElseThrow()
+                        .row(),
+                survey.stations().get(0));
+        if (!areSound()) {
+            return Optional.empty();
+        }
+        SurveyFindings checks = new SurveyFindings(settings, rows.runs());
+        checks.ofBranch(parent, kickOff, onGrid(collar.north())).forEach(findings::tell);
+        return Optional.of(told(HoleTrace.branch(parent, kickOff, survey, settings.trace())));
     }
 
     private void tellPlace(Row row, Position collar) {

@@ -41,9 +41,7 @@ class DesurveyKeyTest {
                 .anyMatch(found -> found.toString()
                         .equals("info at 60.00 m: the hole is vertical: average angle takes its azimuth from the"
                                 + " neighbouring stations")));
-        assertTrue(tables.settings("survey.method = tangential")
-                .read()
-                .findings("TN-1")
-                .isEmpty());
+        assertTrue(tables.settings("survey.method = tangential").read().findings("TN-1").stream()
+                .noneMatch(found -> found.what().contains("takes its azimuth")));
     }
 }

@@ -156,7 +156,8 @@ class OddTablesTest {
                                 Finding.Level.INFO,
                                 "structures.csv, line 3: gamma_deg -330 is taken as 30 degrees")),
                 job.findings("TN-1"));
-        assertEquals(List.of(), job.findings("TN-2"));
+        assertTrue(job.findings("TN-2").stream()
+                .noneMatch(finding -> finding.what().contains(".csv")));
     }
 
     @Test

@@ -197,10 +197,9 @@ class RecordTablesTest {
         assertEquals(Optional.of("good"), lines.get(0).grade());
         assertEquals(Optional.of("shed"), lines.get(0).drawnBy());
         assertEquals(up, lines.get(1));
-        assertEquals(
-                List.of(Finding.ofHole(
-                        Finding.Level.INFO, "lines.csv has no line of this hole: it is taken as drawn everywhere")),
-                job.findings("TN-2"));
+        assertTrue(job.findings("TN-2")
+                .contains(Finding.ofHole(
+                        Finding.Level.INFO, "lines.csv has no line of this hole: it is taken as drawn everywhere")));
         List<String> told = told(job.orient("TN-1"));
         assertTrue(told.contains("warning at 21.00 m: vein is unoriented: no line was drawn here"), told.toString());
         assertTrue(told.contains(

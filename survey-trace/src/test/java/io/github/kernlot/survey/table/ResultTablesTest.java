@@ -84,7 +84,7 @@ class ResultTablesTest {
         assertEquals(
                 "hole_id,depth_m,easting_m,northing_m,elevation_m,azimuth_deg,dip_deg,scribe_turn_deg",
                 header("trace.csv"));
-        assertEquals("hole_id,depth_m,level,what", header("findings.csv"));
+        assertEquals("hole_id,depth_m,level,what,measured,limit,unit,limit_standing", header("findings.csv"));
     }
 
     @Test
