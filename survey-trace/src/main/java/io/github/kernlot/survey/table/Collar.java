@@ -14,9 +14,15 @@ import java.util.OptionalDouble;
  * @param position the collar; of a branch that of the hole it leaves
  * @param north the north of the survey with what is known of the others
  * @param coreDiameter the diameter of the hole's core, mm
+ * @param end how deep the hole is, metres along it
  * @param kickOff where a branch leaves its parent, metres along the hole; empty for a hole that is no branch
  */
-record Collar(Position position, NorthReference north, OptionalDouble coreDiameter, OptionalDouble kickOff) {
+record Collar(
+        Position position,
+        NorthReference north,
+        OptionalDouble coreDiameter,
+        OptionalDouble end,
+        OptionalDouble kickOff) {
 
     private static final List<String> COORDINATES = List.of("easting_m", "northing_m", "elevation_m");
 
@@ -46,6 +52,7 @@ record Collar(Position position, NorthReference north, OptionalDouble coreDiamet
                 angle(row, "declination_deg", parent.map(hole -> hole.north.declination())),
                 angle(row, "grid_convergence_deg", parent.map(hole -> hole.north.convergence())));
         OptionalDouble diameter = row.optionalNumber("core_diameter_mm", NumberRange.DIAMETER);
+        OptionalDouble end = row.optionalNumber("end_m", NumberRange.DEPTH);
         OptionalDouble kickOff = row.optionalNumber("kick_off_m", NumberRange.DEPTH);
         if (isBranch != row.has("kick_off_m")) {
             row.fault(
@@ -64,7 +71,7 @@ record Collar(Position position, NorthReference north, OptionalDouble coreDiamet
                         place.get(0).getAsDouble(),
                         place.get(1).getAsDouble(),
                         place.get(2).getAsDouble()));
-        return Optional.of(new Collar(position, north, diameter, kickOff));
+        return Optional.of(new Collar(position, north, diameter, end, kickOff));
     }
 
     private static OptionalDouble angle(Row row, String column, Optional<OptionalDouble> ofParent) {

@@ -16,17 +16,10 @@ final class SurveyFindings {
     private final SurveyChecks checks;
     private final OptionalDouble end;
 
-    /**
-     * The checks for a hole.
-     *
-     * @param runs its rows of runs.csv; the deepest run is taken as its end
-     */
-    SurveyFindings(JobSettings settings, List<Row> runs) {
+    SurveyFindings(JobSettings settings, OptionalDouble end) {
         checks = SurveyChecks.assumed()
                 .with(SurveyLimit.EXTRAPOLATION, settings.trace().extrapolationLimit());
-        end = runs.stream()
-                .flatMapToDouble(row -> NumberRange.DEPTH.parse(row.text("to_m")).stream())
-                .max();
+        this.end = end;
     }
 
     /** The findings on stations in the order of their rows. */

@@ -27,7 +27,7 @@ record TableForm(
             "holes.csv",
             List.of("hole_id", "easting_m", "northing_m", "elevation_m"),
             List.of(),
-            List.of("declination_deg", "grid_convergence_deg", "core_diameter_mm", "parent_id", "kick_off_m"),
+            List.of("declination_deg", "grid_convergence_deg", "core_diameter_mm", "end_m", "parent_id", "kick_off_m"),
             List.of(),
             List.of());
 

@@ -74,7 +74,7 @@ final class TraceReader {
                                     + " m from the collar (survey.extrapolation_limit_m)");
             return Optional.empty();
         }
-        SurveyFindings checks = new SurveyFindings(settings, rows.runs());
+        SurveyFindings checks = new SurveyFindings(settings, collar.end());
         checks.of(onGrid(collar.north())).forEach(findings::tell);
         return Optional.of(told(HoleTrace.of(collar.position(), survey(collar.north()), settings.trace())));
     }
@@ -125,7 +125,7 @@ final class TraceReader {
         if (!areSound()) {
             return Optional.empty();
         }
-        SurveyFindings checks = new SurveyFindings(settings, rows.runs());
+        SurveyFindings checks = new SurveyFindings(settings, collar.end());
         checks.ofBranch(parent, kickOff, onGrid(collar.north())).forEach(findings::tell);
         return Optional.of(told(HoleTrace.branch(parent, kickOff, survey, settings.trace())));
     }

@@ -41,8 +41,12 @@ class SurveyTablesTest {
     }
 
     @Test
-    void theDeepestRunIsTakenAsTheEndOfTheHole() {
-        tables.put("runs.csv", "hole_id,from_m,to_m\nTN-1,3,50\nTN-2,0,80\n");
+    void stationsAreHeldAgainstTheEndOfTheHole() {
+        tables.put("holes.csv", """
+                        hole_id,easting_m,northing_m,elevation_m,end_m
+                        TN-1,1000,2000,300,50
+                        TN-2,1100,2050,310,80
+                        """);
         assertTrue(told("TN-1").contains("error at 60.00 m: below the end of the hole, 50.00 m"));
         assertTrue(told("TN-2").stream().anyMatch(finding -> finding.contains("does not reach the end of the hole")));
     }
