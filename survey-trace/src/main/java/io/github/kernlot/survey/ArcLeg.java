@@ -6,16 +6,20 @@ import io.github.kernlot.orientation.internal.Vector;
 
 /**
  * A circular arc. With the curvature k, the tangent t at its beginning, the unit vector e across it that it bends to and the run s,
- * {@code r = s S t + s^2 k C e} and {@code t(s) = (1 - (s k)^2 C) t + s k S e}, where {@code S = sin x / x} and
+ * {@code r = s S t + s^2 C k e} and {@code t(s) = (1 - (s k)^2 C) t + s S k e}, where {@code S = sin x / x} and
  * {@code C = (1 - cos x) / x^2} of x = s k: no division by the dogleg, so that the smallest one needs no care.
  */
 final class ArcLeg extends Leg {
 
-    private final Vector tangent;
-    /** k e. */
-    private final Vector bend;
-
     private final double curvature;
+    private final double tangentNorth;
+    private final double tangentEast;
+    private final double tangentDown;
+    /** The components of k e. */
+    private final double bendNorth;
+
+    private final double bendEast;
+    private final double bendDown;
     private final double azimuthTurn;
 
     /** The arc to a direction that is not the first one. */
@@ -31,15 +35,18 @@ final class ArcLeg extends Leg {
 
     private ArcLeg(Station station, Vector tangent, Vector other, double length, double reach, boolean isBeyond) {
         super(station, station.heading(), isBeyond);
-        this.tangent = tangent;
-        Vector normal = tangent.cross(other);
         this.curvature = tangent.angleTo(other) / length;
+        this.tangentNorth = tangent.north();
+        this.tangentEast = tangent.east();
+        this.tangentDown = tangent.down();
         // it points to the other direction, from which an arc beyond the last station bends away
-        Vector across = normal.cross(tangent).unit();
-        this.bend = across.times(isBeyond ? -curvature : curvature);
-        HoleDirection end = direction(reach);
+        Vector across = tangent.cross(other).cross(tangent).unit();
+        Vector bend = across.times(isBeyond ? -curvature : curvature);
+        this.bendNorth = bend.north();
+        this.bendEast = bend.east();
+        this.bendDown = bend.down();
         this.azimuthTurn =
-                Degrees.wrap180(end.azimuth() - station.heading().direction().azimuth());
+                Degrees.wrap180(direction(reach).azimuth() - begin.direction().azimuth());
     }
 
     /** Whether two directions are apart enough for an arc. */
@@ -49,22 +56,27 @@ final class ArcLeg extends Leg {
     }
 
     @Override
-    Vector way(double run) {
+    void way(double run, double[] out) {
         double angle = run * curvature;
         double square = angle * angle;
-        return tangent.times(run * ArcSeries.along(square)).plus(bend.times(run * run * ArcSeries.across(square)));
-    }
-
-    private Vector tangent(double run) {
-        double angle = run * curvature;
-        double square = angle * angle;
-        return tangent.times(1 - square * ArcSeries.across(square)).plus(bend.times(run * ArcSeries.along(square)));
+        double along = run * ArcSeries.along(square);
+        double across = run * run * ArcSeries.across(square);
+        out[0] = along * tangentNorth + across * bendNorth;
+        out[1] = along * tangentEast + across * bendEast;
+        out[2] = along * tangentDown + across * bendDown;
     }
 
     @Override
-    HoleDirection direction(double run) {
-        Vector vector = tangent(run);
-        return HoleDirection.ofVector(vector.north(), vector.east(), vector.down());
+    void angles(double run, double[] out) {
+        double angle = run * curvature;
+        double square = angle * angle;
+        double cosine = 1 - square * ArcSeries.across(square);
+        double sine = run * ArcSeries.along(square);
+        double north = cosine * tangentNorth + sine * bendNorth;
+        double east = cosine * tangentEast + sine * bendEast;
+        double down = cosine * tangentDown + sine * bendDown;
+        out[0] = Bearing.of(Math.sqrt(north * north + east * east), down);
+        out[1] = Bearing.azimuth(east, north);
     }
 
     @Override
@@ -79,9 +91,13 @@ final class ArcLeg extends Leg {
     Curvature curvature(double run, HoleDirection there) {
         double angle = run * curvature;
         double square = angle * angle;
+        double cosine = 1 - square * ArcSeries.across(square);
+        double sine = curvature * angle * ArcSeries.along(square);
         // dt/ds = k (cos x e - sin x t)
-        Vector towards = bend.times(1 - square * ArcSeries.across(square))
-                .minus(tangent.times(curvature * angle * ArcSeries.along(square)));
+        Vector towards = new Vector(
+                cosine * bendNorth - sine * tangentNorth,
+                cosine * bendEast - sine * tangentEast,
+                cosine * bendDown - sine * tangentDown);
         return Curvature.ofRadians(there, towards, curvature);
     }
 }

@@ -54,19 +54,19 @@ final class CylinderLeg extends Leg {
     }
 
     @Override
-    Vector way(double run) {
+    void way(double run, double[] out) {
         double turned = turn(run);
         double plan = horizontal(run) * sinc(turned / 2);
         double mean = azimuth + turned / 2;
-        return new Vector(
-                plan * Degrees.cos(mean),
-                plan * Degrees.sin(mean),
-                chord(run) * Degrees.cos(inclination + build * run / 2));
+        out[0] = plan * Degrees.cos(mean);
+        out[1] = plan * Degrees.sin(mean);
+        out[2] = chord(run) * Degrees.cos(inclination + build * run / 2);
     }
 
     @Override
-    HoleDirection direction(double run) {
-        return new HoleDirection(inclination(run), Degrees.wrap360(azimuth + turn(run)));
+    void angles(double run, double[] out) {
+        out[0] = inclination(run);
+        out[1] = Degrees.wrap360(azimuth + turn(run));
     }
 
     @Override

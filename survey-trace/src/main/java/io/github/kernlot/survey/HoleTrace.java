@@ -299,6 +299,10 @@ public final class HoleTrace implements HolePath {
         return heading.turn();
     }
 
+    TraceColumns columns() {
+        return new TraceColumns(collar, legs, starts, firstMeasured, reach);
+    }
+
     private double checked(double depth) {
         return Require.inRange("depth", depth, 0, reach, "m");
     }

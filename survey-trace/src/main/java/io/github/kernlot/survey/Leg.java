@@ -2,17 +2,15 @@ package io.github.kernlot.survey;
 
 import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.HoleDirection;
-import io.github.kernlot.orientation.internal.Vector;
 
 /**
- * A smooth piece of a path. It is asked by the run, the length since its beginning; how far it goes is for the path to know.
+ * A smooth piece of a path. It is asked by the run, the length since its beginning; how far it goes is for the path to know. Answers
+ * are written into an array of the caller, so that a million of them need no memory.
  */
 abstract sealed class Leg permits StraightLeg, ArcLeg, CylinderLeg {
 
     /** The depth where it begins, metres. */
     final double from;
-    /** Where it begins, from the collar. */
-    final Displacement start;
     /** What holds at its first depth: at a station the direction that was measured. */
     final Heading at;
     /** What it begins with just below: another direction than {@code at} where the path has a corner. */
@@ -20,22 +18,28 @@ abstract sealed class Leg permits StraightLeg, ArcLeg, CylinderLeg {
     /** Whether it lies below the last station. */
     final boolean isBeyond;
 
+    final double startNorth;
+    final double startEast;
+    final double startDown;
+
     Leg(Station station, Heading begin, boolean isBeyond) {
         this.from = station.depth;
-        this.start = station.place;
         this.at = station.heading;
         this.begin = begin;
         this.isBeyond = isBeyond;
+        this.startNorth = station.place.north();
+        this.startEast = station.place.east();
+        this.startDown = station.place.down();
     }
 
     /** Where a leg begins. */
     record Station(double depth, Displacement place, Heading heading) {}
 
-    /** The way from the beginning. */
-    abstract Vector way(double run);
+    /** Writes the way from the beginning: north, east, down, metres. */
+    abstract void way(double run, double[] out);
 
-    /** The direction below the first depth. */
-    abstract HoleDirection direction(double run);
+    /** Writes the inclination and the azimuth below the first depth, degrees. */
+    abstract void angles(double run, double[] out);
 
     /** The direction below the first depth, and what is carried with it. */
     abstract Heading heading(double run);
@@ -44,8 +48,16 @@ abstract sealed class Leg permits StraightLeg, ArcLeg, CylinderLeg {
     abstract Curvature curvature(double run, HoleDirection there);
 
     final Displacement place(double run) {
-        Vector way = way(run);
-        return new Displacement(start.north() + way.north(), start.east() + way.east(), start.down() + way.down());
+        double[] way = new double[3];
+        way(run, way);
+        return new Displacement(startNorth + way[0], startEast + way[1], startDown + way[2]);
+    }
+
+    /** The direction below the first depth. */
+    final HoleDirection direction(double run) {
+        double[] angles = new double[3];
+        angles(run, angles);
+        return new HoleDirection(angles[0], angles[1]);
     }
 
     final HoleDirection directionAt(double run) {

@@ -160,7 +160,8 @@ final class LegChain {
         TraceNote note = new TraceNote(
                 vertical.depth(),
                 "the hole is vertical: " + settings.method() + " takes its azimuth from the neighbouring stations");
-        if (!notes.contains(note)) {
+        // the interval above may have told it already
+        if (notes.isEmpty() || !notes.get(notes.size() - 1).equals(note)) {
             notes.add(note);
         }
     }

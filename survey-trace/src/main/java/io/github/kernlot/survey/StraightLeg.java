@@ -14,13 +14,16 @@ final class StraightLeg extends Leg {
     }
 
     @Override
-    Vector way(double run) {
-        return tangent.times(run);
+    void way(double run, double[] out) {
+        out[0] = run * tangent.north();
+        out[1] = run * tangent.east();
+        out[2] = run * tangent.down();
     }
 
     @Override
-    HoleDirection direction(double run) {
-        return begin.direction();
+    void angles(double run, double[] out) {
+        out[0] = begin.direction().inclination();
+        out[1] = begin.direction().azimuth();
     }
 
     @Override
