@@ -1,6 +1,7 @@
 package io.github.kernlot.survey;
 
 import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.Position;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -10,6 +11,12 @@ import io.github.kernlot.orientation.internal.Vector;
  * {@code C = (1 - cos x) / x^2} of x = s k: no division by the dogleg, so that the smallest one needs no care.
  */
 final class ArcLeg extends Leg {
+
+    /** Rows below which a loop of vector instructions takes longer to begin than it saves. */
+    private static final int WORTH_A_LOOP = 8;
+
+    /** Rows that stay in the nearest cache from one loop to the next. */
+    private static final int BLOCK = 512;
 
     private final double curvature;
     private final double tangentNorth;
@@ -21,6 +28,7 @@ final class ArcLeg extends Leg {
     private final double bendEast;
     private final double bendDown;
     private final double azimuthTurn;
+    private final boolean isGentle;
 
     /** The arc to a direction that is not the first one. */
     ArcLeg(Station station, HoleDirection to, double length) {
@@ -45,6 +53,7 @@ final class ArcLeg extends Leg {
         this.bendNorth = bend.north();
         this.bendEast = bend.east();
         this.bendDown = bend.down();
+        this.isGentle = ArcSeries.isGentle(reach * curvature * (reach * curvature));
         this.azimuthTurn =
                 Degrees.wrap180(direction(reach).azimuth() - begin.direction().azimuth());
     }
@@ -67,16 +76,115 @@ final class ArcLeg extends Leg {
     }
 
     @Override
+    void places(
+            double[] depths,
+            int row,
+            int end,
+            Position collar,
+            double[] easting,
+            double[] northing,
+            double[] elevation,
+            double[] work) {
+        if (!isGentle || end - row < WORTH_A_LOOP) {
+            super.places(depths, row, end, collar, easting, northing, elevation, work);
+            return;
+        }
+        for (int first = row; first < end; first += BLOCK) {
+            gentlePlaces(depths, first, Math.min(end, first + BLOCK), collar, easting, northing, elevation);
+        }
+    }
+
+    /** Short loops without a branch, which the compiler makes of vector instructions; the columns hold S and C on the way. */
+    private void gentlePlaces(
+            double[] depths,
+            int row,
+            int end,
+            Position collar,
+            double[] easting,
+            double[] northing,
+            double[] elevation) {
+        for (int i = row; i < end; i++) {
+            double run = depths[i] - from;
+            double angle = run * curvature;
+            easting[i] = run * ArcSeries.gentleAlong(angle * angle);
+        }
+        for (int i = row; i < end; i++) {
+            double run = depths[i] - from;
+            double angle = run * curvature;
+            northing[i] = run * run * ArcSeries.gentleAcross(angle * angle);
+        }
+        double up = collar.elevation();
+        for (int i = row; i < end; i++) {
+            elevation[i] = up - (startDown + (easting[i] * tangentDown + northing[i] * bendDown));
+        }
+        double east = collar.easting();
+        double north = collar.northing();
+        for (int i = row; i < end; i++) {
+            double along = easting[i];
+            double across = northing[i];
+            easting[i] = east + (startEast + (along * tangentEast + across * bendEast));
+            northing[i] = north + (startNorth + (along * tangentNorth + across * bendNorth));
+        }
+    }
+
+    @Override
     void angles(double run, double[] out) {
         double angle = run * curvature;
         double square = angle * angle;
         double cosine = 1 - square * ArcSeries.across(square);
         double sine = run * ArcSeries.along(square);
+        out[0] = inclination(cosine, sine);
+        out[1] = azimuth(cosine, sine);
+    }
+
+    private double inclination(double cosine, double sine) {
         double north = cosine * tangentNorth + sine * bendNorth;
         double east = cosine * tangentEast + sine * bendEast;
         double down = cosine * tangentDown + sine * bendDown;
-        out[0] = Bearing.of(Math.sqrt(north * north + east * east), down);
-        out[1] = Bearing.azimuth(east, north);
+        return Bearing.of(Math.sqrt(north * north + east * east), down);
+    }
+
+    private double azimuth(double cosine, double sine) {
+        double north = cosine * tangentNorth + sine * bendNorth;
+        double east = cosine * tangentEast + sine * bendEast;
+        return Bearing.azimuth(east, north);
+    }
+
+    @Override
+    void angles(double[] depths, int row, int end, double[] inclination, double[] azimuth, double[] work) {
+        if (!isGentle || end - row < WORTH_A_LOOP) {
+            super.angles(depths, row, end, inclination, azimuth, work);
+            return;
+        }
+        for (int first = row; first < end; first += BLOCK) {
+            gentleAngles(depths, first, Math.min(end, first + BLOCK), inclination, azimuth);
+        }
+        for (int i = row; i < end; i++) {
+            if (depths[i] == from) {
+                inclination[i] = at.direction().inclination();
+                azimuth[i] = at.direction().azimuth();
+            }
+        }
+    }
+
+    /** The columns hold the cosine and the sine on the way. */
+    private void gentleAngles(double[] depths, int row, int end, double[] inclination, double[] azimuth) {
+        for (int i = row; i < end; i++) {
+            double angle = (depths[i] - from) * curvature;
+            double square = angle * angle;
+            inclination[i] = 1 - square * ArcSeries.gentleAcross(square);
+        }
+        for (int i = row; i < end; i++) {
+            double run = depths[i] - from;
+            double angle = run * curvature;
+            azimuth[i] = run * ArcSeries.gentleAlong(angle * angle);
+        }
+        for (int i = row; i < end; i++) {
+            double cosine = inclination[i];
+            double sine = azimuth[i];
+            inclination[i] = inclination(cosine, sine);
+            azimuth[i] = azimuth(cosine, sine);
+        }
     }
 
     @Override

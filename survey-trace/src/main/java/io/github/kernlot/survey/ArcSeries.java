@@ -11,6 +11,11 @@ final class ArcSeries {
 
     private ArcSeries() {}
 
+    /** Whether the Taylor series will do. */
+    static boolean isGentle(double square) {
+        return square <= GENTLE;
+    }
+
     /**
      * sin x / x.
      *
@@ -18,17 +23,8 @@ final class ArcSeries {
      * @return the ratio, within 2 ulp below 0.2 radians
      */
     static double along(double square) {
-        if (square <= GENTLE) {
-            return 1
-                    + square
-                            * (-1.0 / 6
-                                    + square
-                                            * (1.0 / 120
-                                                    + square
-                                                            * (-1.0 / 5040
-                                                                    + square
-                                                                            * (1.0 / 362880
-                                                                                    + square * (-1.0 / 39916800)))));
+        if (isGentle(square)) {
+            return gentleAlong(square);
         }
         double angle = Math.sqrt(square);
         return Math.sin(angle) / angle;
@@ -41,20 +37,25 @@ final class ArcSeries {
      * @return the ratio, within 2 ulp below 0.2 radians
      */
     static double across(double square) {
-        if (square <= GENTLE) {
-            return 0.5
-                    + square
-                            * (-1.0 / 24
-                                    + square
-                                            * (1.0 / 720
-                                                    + square
-                                                            * (-1.0 / 40320
-                                                                    + square
-                                                                            * (1.0 / 3628800
-                                                                                    + square * (-1.0 / 479001600)))));
+        if (isGentle(square)) {
+            return gentleAcross(square);
         }
         double half = Math.sqrt(square) / 2;
         double sine = Math.sin(half);
         return sine * sine / (2 * half * half);
+    }
+
+    /** {@link #along} where it is gentle: no branch, so that a loop over it can be made of vector instructions. */
+    static double gentleAlong(double square) {
+        double high = 1.0 / 362880 + square * (-1.0 / 39916800);
+        double middle = 1.0 / 120 + square * (-1.0 / 5040 + square * high);
+        return 1 + square * (-1.0 / 6 + square * middle);
+    }
+
+    /** {@link #across} where it is gentle. */
+    static double gentleAcross(double square) {
+        double high = 1.0 / 3628800 + square * (-1.0 / 479001600);
+        double middle = 1.0 / 720 + square * (-1.0 / 40320 + square * high);
+        return 0.5 + square * (-1.0 / 24 + square * middle);
     }
 }

@@ -1,7 +1,7 @@
 package io.github.kernlot.survey;
 
 /**
- * The angle of a vector in degrees, about twice as fast as {@link Math#atan2} on Java 17: the nearest of 33 directions whose angles are
+ * The angle of a vector in degrees, faster than by {@link Math#atan2}: the nearest of 33 directions whose angles are
  * known, and a short series for the rest.
  */
 final class Bearing {
@@ -25,7 +25,7 @@ final class Bearing {
     /**
      * Angle of the vector (x, y), counted from x towards y, within 3 ulp.
      *
-     * @param y the component at 90 degrees, finite
+     * @param y the component at 90 degrees, finite, as the other one
      * @param x the component at 0 degrees, finite
      * @return the angle in degrees, in [-180, 180]; 0 for the null vector
      */
@@ -57,7 +57,7 @@ final class Bearing {
     /**
      * Angle of the vector (x, y) as an azimuth.
      *
-     * @param y the component at 90 degrees, finite
+     * @param y the component at 90 degrees, finite, as the other one
      * @param x the component at 0 degrees, finite
      * @return the angle in degrees, in [0, 360)
      */

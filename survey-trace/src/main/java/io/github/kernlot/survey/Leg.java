@@ -2,6 +2,7 @@ package io.github.kernlot.survey;
 
 import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.Position;
 
 /**
  * A smooth piece of a path. It is asked by the run, the length since its beginning; how far it goes is for the path to know. Answers
@@ -37,6 +38,39 @@ abstract sealed class Leg permits StraightLeg, ArcLeg, CylinderLeg {
 
     /** Writes the way from the beginning: north, east, down, metres. */
     abstract void way(double run, double[] out);
+
+    /** Fills rows of places, all of whose depths lie on the leg; the array is for work. */
+    void places(
+            double[] depths,
+            int row,
+            int end,
+            Position collar,
+            double[] easting,
+            double[] northing,
+            double[] elevation,
+            double[] work) {
+        for (int i = row; i < end; i++) {
+            way(depths[i] - from, work);
+            easting[i] = collar.easting() + (startEast + work[1]);
+            northing[i] = collar.northing() + (startNorth + work[0]);
+            elevation[i] = collar.elevation() - (startDown + work[2]);
+        }
+    }
+
+    /** Fills rows of directions, all of whose depths lie on the leg; the array is for work. */
+    void angles(double[] depths, int row, int end, double[] inclination, double[] azimuth, double[] work) {
+        for (int i = row; i < end; i++) {
+            double run = depths[i] - from;
+            if (run == 0) {
+                inclination[i] = at.direction().inclination();
+                azimuth[i] = at.direction().azimuth();
+            } else {
+                angles(run, work);
+                inclination[i] = work[0];
+                azimuth[i] = work[1];
+            }
+        }
+    }
 
     /** Writes the inclination and the azimuth below the first depth, degrees. */
     abstract void angles(double run, double[] out);

@@ -3,7 +3,7 @@ package io.github.kernlot.survey;
 /** Finds the leg of a depth in a time that hardly grows with their number: equal classes of depth, and a search in one of them. */
 final class LegIndex {
 
-    private static final int CLASSES_PER_LEG = 2;
+    private static final int CLASSES_PER_LEG = 4;
 
     private final double[] starts;
     private final int[] first;
@@ -34,6 +34,9 @@ final class LegIndex {
         int inClass = classOf(depth);
         int low = first[inClass];
         int high = first[inClass + 1];
+        if (high - low == 1) {
+            return starts[high] <= depth ? high : low;
+        }
         while (low < high) {
             int middle = (low + high + 1) >>> 1;
             if (starts[middle] <= depth) {

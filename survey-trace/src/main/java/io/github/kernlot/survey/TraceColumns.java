@@ -8,9 +8,8 @@ import java.util.Objects;
  * {@link HoleTrace} answers for each depth.
  *
  * <p>Depths may come in any order; in order, rising or falling, they are the faster. All columns of a call are read and written at
- * the same rows, {@code offset} to {@code offset + length - 1}. The column of depths may itself be one of the columns that are
- * written, since a row is read before it is written; no two columns that are written may be the same. A depth that the trace does
- * not answer for, NaN among them, gets NaN in every column and the status {@link #REFUSED}, and the others go on.
+ * the same rows, {@code offset} to {@code offset + length - 1}, and must be different arrays. A depth that the trace does not answer
+ * for, NaN among them, gets NaN in every column and the status {@link #REFUSED}, and the others go on.
  *
  * <p>It holds nothing that changes: one can be used by many threads.
  */
@@ -67,6 +66,7 @@ public final class TraceColumns {
      * @param status filled with {@link #SURVEYED}, {@link #EXTRAPOLATED} or {@link #REFUSED}
      * @return how many rows were refused
      * @throws IndexOutOfBoundsException if a column does not have these rows; nothing is written then
+     * @throws IllegalArgumentException if two columns are one array
      */
     public int positions(
             double[] depths,
@@ -76,7 +76,7 @@ public final class TraceColumns {
             double[] northing,
             double[] elevation,
             byte[] status) {
-        checkRows(offset, length, depths.length, easting.length, northing.length, elevation.length, status.length);
+        checkRows(offset, length, status.length, depths, easting, northing, elevation);
         return fill(true, false, depths, offset, length, easting, northing, elevation, NONE, NONE, status);
     }
 
@@ -91,10 +91,11 @@ public final class TraceColumns {
      * @param status filled with {@link #SURVEYED}, {@link #EXTRAPOLATED} or {@link #REFUSED}
      * @return how many rows were refused
      * @throws IndexOutOfBoundsException if a column does not have these rows; nothing is written then
+     * @throws IllegalArgumentException if two columns are one array
      */
     public int directions(
             double[] depths, int offset, int length, double[] inclination, double[] azimuth, byte[] status) {
-        checkRows(offset, length, depths.length, inclination.length, azimuth.length, status.length);
+        checkRows(offset, length, status.length, depths, inclination, azimuth);
         return fill(false, true, depths, offset, length, NONE, NONE, NONE, inclination, azimuth, status);
     }
 
@@ -112,6 +113,7 @@ public final class TraceColumns {
      * @param status filled with {@link #SURVEYED}, {@link #EXTRAPOLATED} or {@link #REFUSED}
      * @return how many rows were refused
      * @throws IndexOutOfBoundsException if a column does not have these rows; nothing is written then
+     * @throws IllegalArgumentException if two columns are one array
      */
     public int positionsAndDirections(
             double[] depths,
@@ -123,14 +125,19 @@ public final class TraceColumns {
             double[] inclination,
             double[] azimuth,
             byte[] status) {
-        checkRows(offset, length, depths.length, easting.length, northing.length, elevation.length, status.length);
-        checkRows(offset, length, inclination.length, azimuth.length);
+        checkRows(offset, length, status.length, depths, easting, northing, elevation, inclination, azimuth);
         return fill(true, true, depths, offset, length, easting, northing, elevation, inclination, azimuth, status);
     }
 
-    private static void checkRows(int offset, int length, int... sizes) {
-        for (int size : sizes) {
-            Objects.checkFromIndexSize(offset, length, size);
+    private static void checkRows(int offset, int length, int statuses, double[]... columns) {
+        Objects.checkFromIndexSize(offset, length, statuses);
+        for (int i = 0; i < columns.length; i++) {
+            Objects.checkFromIndexSize(offset, length, columns[i].length);
+            for (int j = 0; j < i; j++) {
+                if (columns[i] == columns[j]) {
+                    throw new IllegalArgumentException("two columns are one array; expected an array for each");
+                }
+            }
         }
     }
 
@@ -147,49 +154,38 @@ public final class TraceColumns {
             double[] azimuth,
             byte[] status) {
         double[] answer = new double[3];
-        double east = collar.easting();
-        double north = collar.northing();
-        double up = collar.elevation();
         int refused = 0;
         int at = 0;
-        Leg leg = legs[0];
-        double from = leg.from;
-        double end = ends[0];
-        for (int row = offset; row < offset + length; row++) {
+        int row = offset;
+        while (row < offset + length) {
             double depth = depths[row];
-            boolean isReached = depth >= from && depth < end;
-            if (!isReached && depth >= 0 && depth <= reach) {
-                boolean isNext = depth >= end && depth < ends[at + 1];
-                at = isNext ? at + 1 : index.at(depth);
-                leg = legs[at];
-                from = leg.from;
-                end = ends[at];
-                isReached = true;
-            }
-            if (!isReached) {
+            if (!(depth >= 0 && depth <= reach)) {
                 refuse(hasPlaces, hasAngles, row, easting, northing, elevation, inclination, azimuth, status);
                 refused++;
+                row++;
                 continue;
             }
-            double run = depth - from;
+            boolean isNext = depth >= ends[at] && depth < ends[at + 1];
+            at = isNext ? at + 1 : index.at(depth);
+            Leg leg = legs[at];
+            // rows in order stay on one leg for long, and are faster together
+            int end = row + 1;
+            double until = ends[at];
+            while (end < offset + length && depths[end] >= leg.from && depths[end] < until) {
+                end++;
+            }
             if (hasPlaces) {
-                leg.way(run, answer);
-                easting[row] = east + (leg.startEast + answer[1]);
-                northing[row] = north + (leg.startNorth + answer[0]);
-                elevation[row] = up - (leg.startDown + answer[2]);
+                leg.places(depths, row, end, collar, easting, northing, elevation, answer);
             }
             if (hasAngles) {
-                if (run == 0) {
-                    answer[0] = leg.at.direction().inclination();
-                    answer[1] = leg.at.direction().azimuth();
-                } else {
-                    leg.angles(run, answer);
-                }
-                inclination[row] = answer[0];
-                azimuth[row] = answer[1];
+                leg.angles(depths, row, end, inclination, azimuth, answer);
             }
-            boolean isExtrapolated = depth < firstMeasured || (leg.isBeyond && run > 0);
-            status[row] = isExtrapolated ? EXTRAPOLATED : SURVEYED;
+            byte surveyed = leg.from < firstMeasured ? EXTRAPOLATED : SURVEYED;
+            byte below = leg.isBeyond ? EXTRAPOLATED : surveyed;
+            for (int i = row; i < end; i++) {
+                status[i] = depths[i] > leg.from ? below : surveyed;
+            }
+            row = end;
         }
         return refused;
     }

@@ -110,6 +110,23 @@ class TraceColumnsTest {
         assertArrayEquals(status, ofDirections);
     }
 
+    @Property(tries = 20)
+    void longRunsOfRowsOnOneLegAreTheSame(@ForAll DesurveyMethod method, @ForAll long seed) {
+        HoleTrace trace = Traces.of(Traces.drifting(new Random(seed), 3, 0.5), method);
+        int count = 4000;
+        double[] depths = new Random(seed).doubles(count, 0, 70).sorted().toArray();
+        depths[0] = 0;
+        double[][] out = new double[5][count];
+
+        TraceColumns.of(trace)
+                .positionsAndDirections(depths, 0, count, out[0], out[1], out[2], out[3], out[4], new byte[count]);
+
+        for (int i = 0; i < count; i++) {
+            assertEquals(new Position(out[0][i], out[1][i], out[2][i]), trace.positionAt(depths[i]));
+            assertEquals(new HoleDirection(out[3][i], out[4][i]), trace.directionAt(depths[i]));
+        }
+    }
+
     @Test
     void onlyTheRowsThatAreAskedForAreWritten() {
         HoleTrace trace = Traces.of("0 30 40; 30 31 41");
@@ -129,17 +146,19 @@ class TraceColumnsTest {
     }
 
     @Test
-    void theDepthsMayBeOverwritten() {
-        HoleTrace trace = Traces.of("0 30 40; 30 31 41; 60 40 50");
-        double[] depths = {59, 1, 31, -1, 5};
-        double[] given = depths.clone();
+    void oneArrayForTwoColumnsIsRefused() {
+        TraceColumns columns = TraceColumns.of(Traces.of("0 30 40; 30 31 41"));
+        double[] depths = {1, 2, 3};
+        double[] kept = {7, 7, 7};
 
-        TraceColumns.of(trace).directions(depths, 0, 5, depths, new double[5], new byte[5]);
-
-        for (int i : new int[] {0, 1, 2, 4}) {
-            assertEquals(trace.directionAt(given[i]).inclination(), depths[i]);
-        }
-        assertTrue(Double.isNaN(depths[3]));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> columns.directions(depths, 0, 3, depths, new double[3], new byte[3]));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> columns.positions(depths, 0, 3, kept, new double[3], kept, new byte[3]));
+        assertArrayEquals(new double[] {1, 2, 3}, depths);
+        assertArrayEquals(new double[] {7, 7, 7}, kept);
     }
 
     @Test
