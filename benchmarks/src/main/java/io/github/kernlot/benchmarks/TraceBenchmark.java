@@ -1,6 +1,5 @@
 package io.github.kernlot.benchmarks;
 
-import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.Position;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
@@ -31,7 +30,7 @@ import org.openjdk.jmh.infra.Blackhole;
  * What does a trace cost for each depth in bulk, against a binary search, the textbook's formula and a new object for each answer?
  *
  * <p>Expected of sorted depths: places five times as fast as the baseline, places with directions three times, no memory for a row.
- * {@code main} tells how far the two are apart, and that building a trace takes a time that grows with its stations.
+ * {@link TraceStudy} tells how far the two are apart.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -41,8 +40,8 @@ import org.openjdk.jmh.infra.Blackhole;
 @Measurement(iterations = 5, time = 1)
 public class TraceBenchmark {
 
-    private static final int ROWS = 1 << 16;
-    private static final Position COLLAR = Position.ofEastingNorthingElevation(5000, 7000, 300);
+    static final int ROWS = 1 << 16;
+    static final Position COLLAR = Position.ofEastingNorthingElevation(5000, 7000, 300);
 
     /** Stations of the hole, 30 m apart. */
     @Param({"10", "100", "1000"})
@@ -52,15 +51,15 @@ public class TraceBenchmark {
     @Param({"sorted", "unsorted"})
     public String order = "sorted";
 
-    private final double[] depths = new double[ROWS];
-    private final double[] easting = new double[ROWS];
-    private final double[] northing = new double[ROWS];
-    private final double[] elevation = new double[ROWS];
-    private final double[] inclination = new double[ROWS];
-    private final double[] azimuth = new double[ROWS];
+    final double[] depths = new double[ROWS];
+    final double[] easting = new double[ROWS];
+    final double[] northing = new double[ROWS];
+    final double[] elevation = new double[ROWS];
+    final double[] inclination = new double[ROWS];
+    final double[] azimuth = new double[ROWS];
     private final byte[] status = new byte[ROWS];
-    private PlainTrace plain = new PlainTrace(COLLAR, hole(2));
-    private HoleTrace trace = HoleTrace.minimumCurvature(COLLAR, survey(2));
+    PlainTrace plain = new PlainTrace(COLLAR, hole(2));
+    HoleTrace trace = HoleTrace.minimumCurvature(COLLAR, survey(2));
     private TraceColumns columns = TraceColumns.of(trace);
 
     /** A hole that drifts by a few degrees from station to station, and depths all along it. */
@@ -133,30 +132,6 @@ public class TraceBenchmark {
         for (double depth : depths) {
             hole.consume(trace.positionAt(depth));
             hole.consume(trace.directionAt(depth));
-        }
-    }
-
-    /**
-     * How far the library and the baseline are apart over the depths of the benchmark.
-     *
-     * @param args not used
-     */
-    public static void main(String[] args) {
-        for (int count : new int[] {10, 100, 1000}) {
-            TraceBenchmark run = new TraceBenchmark();
-            run.stations = count;
-            run.drill();
-            run.positionsAndDirections();
-            double farthest = 0;
-            double widest = 0;
-            for (int i = 0; i < ROWS; i++) {
-                PlainTrace.Answer answer = run.plain.answerAt(run.depths[i]);
-                Position found = new Position(run.easting[i], run.northing[i], run.elevation[i]);
-                HoleDirection direction = new HoleDirection(run.inclination[i], run.azimuth[i]);
-                farthest = Math.max(farthest, answer.position().minus(found).length());
-                widest = Math.max(widest, answer.direction().angleTo(direction));
-            }
-            System.out.printf("%d stations: at most %.1e m and %.1e degrees apart%n", count, farthest, widest);
         }
     }
 }

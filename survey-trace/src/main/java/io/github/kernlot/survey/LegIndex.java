@@ -34,7 +34,7 @@ final class LegIndex {
         int inClass = classOf(depth);
         int low = first[inClass];
         int high = first[inClass + 1];
-        if (high - low == 1) {
+        if (high - low <= 1) {
             return starts[high] <= depth ? high : low;
         }
         while (low < high) {

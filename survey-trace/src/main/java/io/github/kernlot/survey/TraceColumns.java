@@ -155,7 +155,6 @@ public final class TraceColumns {
             byte[] status) {
         double[] answer = new double[3];
         int refused = 0;
-        int at = 0;
         int row = offset;
         while (row < offset + length) {
             double depth = depths[row];
@@ -165,8 +164,7 @@ public final class TraceColumns {
                 row++;
                 continue;
             }
-            boolean isNext = depth >= ends[at] && depth < ends[at + 1];
-            at = isNext ? at + 1 : index.at(depth);
+            int at = index.at(depth);
             Leg leg = legs[at];
             // rows in order stay on one leg for long, and are faster together
             int end = row + 1;
