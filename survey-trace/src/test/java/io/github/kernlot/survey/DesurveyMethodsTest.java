@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The five methods against worked examples and closed forms; lengths in the unit of the source, which does not matter here. */
 class DesurveyMethodsTest {
@@ -99,6 +100,30 @@ class DesurveyMethodsTest {
         double along = depth / 1000;
         double azimuth = 320 + 130 * along * along;
         return HoleDirection.ofInclination(12 + 70 * along - 40 * along * along, azimuth % 360);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "0 90 20; 100 90 199.89",
+                "0 90 20; 100 90 200.11",
+                "0 0.05 70; 100 179.94 70",
+                "0 0.05 70; 100 179.83 250",
+                "0 0 70; 100 179.89 250",
+                "0 60 10; 100 119.85 190",
+                "0 179.99 300; 100 0.15 120"
+            })
+    void aHoleThatTurnsBackAllButCompletelyIsStillTheIntegralOfItsDirection(String stations) {
+        for (DesurveyMethod method : DesurveyMethod.values()) {
+            HoleTrace trace = Traces.of(stations, method);
+            Vector3D end = Vector3D.ZERO;
+            double from = 0;
+            for (double to = 5; to <= 100; to += 5) {
+                end = end.add(Traces.integral(trace::directionAt, from, to));
+                assertEquals(0, end.distance(Traces.vector(trace.displacementAt(to))), 1e-9, method + " at " + to);
+                from = to;
+            }
+        }
     }
 
     @ParameterizedTest
