@@ -6,6 +6,7 @@ import io.github.kernlot.survey.check.*;
 import io.github.kernlot.survey.hole.*;
 import io.github.kernlot.survey.picture.*;
 import io.github.kernlot.survey.table.*;
+import io.github.kernlot.survey.uncertainty.*;
 import java.nio.file.Path;
 
 Job read(String folder) { return Job.read(Path.of(folder)); }

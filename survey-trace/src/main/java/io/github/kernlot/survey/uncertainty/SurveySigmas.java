@@ -124,4 +124,12 @@ public record SurveySigmas(double azimuth, double dip, double azimuthBias, doubl
     private static SurveyErrorSource source(String name, PropagationMode mode, ErrorWeighting weighting) {
         return new SurveyErrorSource(name, 1, UNIT, mode, weighting);
     }
+
+    /** The sigmas: {@code azimuth 1.0, dip 0.3, biases 0.5 and 0.1 degrees}. */
+    @Override
+    public String toString() {
+        String alone = own.isEmpty() ? "" : ", " + own.size() + " stations with their own";
+        return "azimuth " + azimuth + ", dip " + dip + ", biases " + azimuthBias + " and " + dipBias + " degrees"
+                + alone;
+    }
 }

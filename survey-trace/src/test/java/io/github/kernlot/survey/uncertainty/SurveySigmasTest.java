@@ -104,5 +104,8 @@ class SurveySigmasTest {
         assertEquals(point.place().horizontalSigma(), point.horizontalSigma());
         assertEquals(Math.sqrt(point.place().northNorth() + point.place().eastEast()), point.horizontalSigma(), 1e-15);
         assertEquals(Math.sqrt(point.place().downDown()), point.verticalSigma(), 1e-15);
+        assertEquals(
+                "azimuth 1.0, dip 0.3, biases 0.5 and 0.1 degrees",
+                SurveySigmas.assumed().toString());
     }
 }
