@@ -44,6 +44,7 @@ final class ArcDerivative {
     private final double turnUpper;
     private final double turnLower;
     private final Vector turnBend;
+    private final Vector twist;
 
     private ArcDerivative(Vector upper, Vector lower, double length, double[] way, double[] turn) {
         this.upper = upper;
@@ -56,6 +57,8 @@ final class ArcDerivative {
         this.turnUpper = turn[0];
         this.turnLower = turn[1];
         this.turnBend = upper.times(turn[2]).plus(lower.times(turn[3]));
+        Vector tangent = upper.times(turn[0]).plus(lower.times(turn[1]));
+        this.twist = tangent.cross(upper).times(1 / (1 + upper.dot(tangent)));
     }
 
     /** Of the fraction of the arc between two unit tangents that are metres apart along the hole. */
@@ -150,5 +153,13 @@ final class ArcDerivative {
     /** The shift of the tangent by one of the lower station's. */
     Vector turnByLower(Vector tangent) {
         return tangent.times(turnLower).minus(turnBend.times(upper.dot(tangent)));
+    }
+
+    /**
+     * The twist of a frame carried down the part, clockwise looking down-hole, by a shift of the tangent at either of its ends:
+     * {@code -(t1 x t(f)).dt / (1 + t1.t(f))} (docs/survey-uncertainty.md, section 3).
+     */
+    double twist(Vector tangent) {
+        return twist.dot(tangent);
     }
 }

@@ -12,6 +12,9 @@ final class SourceTrack {
     /** Place and direction. */
     static final int SIZE = 6;
 
+    /** Place, direction and the twist of the carried frame. */
+    static final int DRAWN = 7;
+
     final String name;
     final PropagationMode mode;
     private final StationChain chain;
@@ -160,32 +163,40 @@ final class SourceTrack {
         Outer.addPacked(covariance, ended, at);
     }
 
-    /** What each group does to a place, three numbers a group. */
-    double[] placeByGroup(Place place) {
-        double[] sums = new double[3 * groups()];
+    /** What each draw does to a place: seven numbers a group, place and direction north, east, down, and the carried frame's twist. */
+    double[] byGroup(Place place) {
+        double[] loads = new double[DRAWN * groups()];
         int station = place.station();
         for (int i = 0; i < station; i++) {
-            Outer.sum(sums, 3 * group(i), own[i]);
-            Outer.sum(sums, 3 * group(i), chain.arc(i).wayByUpper(depthShifts[i], tangentShifts[i]));
+            int above = DRAWN * group(i);
+            int below = DRAWN * group(i + 1);
+            Outer.sum(loads, above, own[i]);
+            Outer.sum(loads, above, chain.arc(i).wayByUpper(depthShifts[i], tangentShifts[i]));
+            loads[above + SIZE] += chain.arc(i).twist(tangentShifts[i]);
+            loads[below + SIZE] += chain.arc(i).twist(tangentShifts[i + 1]);
         }
-        Outer.sum(sums, 3 * group(station), own[station].times(place.head()));
+        int above = DRAWN * group(station);
+        Vector shift = tangentShifts[station];
+        Outer.sum(loads, above, own[station].times(place.head()));
         ArcDerivative part = place.part();
         SurveyedPoint tail = place.tail();
-        Vector tangentShift = tangentShifts[station];
-        if (part != null) {
-            Outer.sum(sums, 3 * group(station), part.wayByUpper(depthShifts[station], tangentShift));
-            Outer.sum(
-                    sums,
-                    3 * group(station + 1),
-                    part.wayByLower(depthShifts[station + 1], tangentShifts[station + 1]));
-        } else if (tail != null) {
-            Outer.sum(
-                    sums,
-                    3 * group(station),
-                    tangentShift
-                            .times(tail.depth() - chain.depth(station))
-                            .plus(chain.tangent(station).times(tailShift(place))));
+        if (part == null) {
+            Outer.sum(loads, above + 3, shift);
+        } else {
+            int below = DRAWN * group(station + 1);
+            Vector turn = part.turnByUpper(shift);
+            Vector turnBelow = part.turnByLower(tangentShifts[station + 1]);
+            Outer.sum(loads, above, part.wayByUpper(depthShifts[station], shift));
+            Outer.sum(loads, below, part.wayByLower(depthShifts[station + 1], tangentShifts[station + 1]));
+            Outer.sum(loads, above + 3, turn);
+            Outer.sum(loads, below + 3, turnBelow);
+            loads[above + SIZE] += part.twist(shift) + part.twist(turn);
+            loads[below + SIZE] += part.twist(turnBelow);
         }
-        return sums;
+        if (tail != null) {
+            Outer.sum(loads, above, shift.times(tail.depth() - chain.depth(station)));
+            Outer.sum(loads, above, chain.tangent(station).times(tailShift(place)));
+        }
+        return loads;
     }
 }

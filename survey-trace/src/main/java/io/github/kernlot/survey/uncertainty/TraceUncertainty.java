@@ -1,5 +1,7 @@
 package io.github.kernlot.survey.uncertainty;
 
+import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.survey.HoleTrace;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -104,7 +106,7 @@ public final class TraceUncertainty {
         Place to = chain.at(other);
         double[][] sum = new double[3][3];
         for (SourceTrack source : sources) {
-            addDifference(sum, source.placeByGroup(from), source.placeByGroup(to));
+            addDifference(sum, source.byGroup(from), source.byGroup(to));
         }
         return new Separation(trace.positionAt(other).minus(trace.positionAt(depth)), Covariance.corner(sum, 0));
     }
@@ -135,7 +137,7 @@ public final class TraceUncertainty {
                         + " in one hole and " + twin.mode + " in the other; expected both or neither GLOBAL");
             }
             if (twin != null && source.mode == PropagationMode.GLOBAL) {
-                addDifference(sum, source.placeByGroup(chain.at(depth)), twin.placeByGroup(other.chain.at(otherDepth)));
+                addDifference(sum, source.byGroup(chain.at(depth)), twin.byGroup(other.chain.at(otherDepth)));
             }
         }
         return new Separation(
@@ -151,7 +153,7 @@ public final class TraceUncertainty {
         Place place = chain.at(depth);
         for (SourceTrack source : sources) {
             if (source.mode != PropagationMode.GLOBAL || other.named(source.name) == null) {
-                double[] groups = source.placeByGroup(place);
+                double[] groups = source.byGroup(place);
                 addDifference(sum, groups, new double[groups.length]);
             }
         }
@@ -165,9 +167,69 @@ public final class TraceUncertainty {
     }
 
     private static void addDifference(double[][] sum, double[] from, double[] to) {
-        for (int i = 0; i < from.length; i += 3) {
+        for (int i = 0; i < from.length; i += SourceTrack.DRAWN) {
             Outer.add(sum, new double[] {to[i] - from[i], to[i + 1] - from[i + 1], to[i + 2] - from[i + 2]});
         }
+    }
+
+    /**
+     * What each independent draw of one sigma does at a depth. Whatever follows from places and directions at several depths has its
+     * covariance from this: that of any two depths is {@code factor(a)} times {@code factor(b)} transposed.
+     *
+     * @param depth metres along the hole
+     * @return seven rows: place north, east, down in metres; unit vector along the hole north, east, down; and how far the carried frame
+     *     twists, clockwise looking down-hole, radians, against the smallest rotation from the direction as measured, with no twist
+     *     at the first station. A column for each draw, source by source, the same at all depths
+     * @throws IllegalArgumentException if the trace does not reach the depth
+     */
+    public double[][] factor(double depth) {
+        Place place = chain.at(depth);
+        int draws = sources.stream().mapToInt(SourceTrack::groups).sum();
+        double[][] factor = new double[SourceTrack.DRAWN][draws];
+        int column = 0;
+        for (SourceTrack source : sources) {
+            double[] loads = source.byGroup(place);
+            for (int i = 0; i < loads.length; i++) {
+                factor[i % SourceTrack.DRAWN][column + i / SourceTrack.DRAWN] = loads[i];
+            }
+            column += source.groups();
+        }
+        return factor;
+    }
+
+    /**
+     * The standard deviation of the turn of a straight scribe from the low side ({@link HoleTrace#scribeTurn}), to first order: what
+     * the survey adds to the doubt of a line on core that is carried from one depth to another.
+     *
+     * @param from depth where the scribe begins, metres along the hole
+     * @param to depth where it ends, metres along the hole
+     * @return degrees
+     * @throws IllegalArgumentException if the trace does not reach a depth, or the hole is vertical at one of the two
+     */
+    public double scribeTurnSigma(double from, double to) {
+        trace.scribeTurn(from, to);
+        double[] turn = scribeTurns(to);
+        double[] before = scribeTurns(from);
+        double variance = 0;
+        for (int i = 0; i < turn.length; i++) {
+            variance += (turn[i] - before[i]) * (turn[i] - before[i]);
+        }
+        return Math.toDegrees(Math.sqrt(variance));
+    }
+
+    /** By each draw, how far a scribe carried from the first station turns from the low side: the twist less cos I dA. */
+    private double[] scribeTurns(double depth) {
+        HoleDirection direction = trace.directionAt(depth);
+        double[][] factor = factor(depth);
+        double sine = Degrees.sin(direction.inclination());
+        double north = -Degrees.sin(direction.azimuth());
+        double east = Degrees.cos(direction.azimuth());
+        double[] turns = new double[factor[0].length];
+        for (int i = 0; i < turns.length; i++) {
+            double azimuth = (north * factor[3][i] + east * factor[4][i]) / sine;
+            turns[i] = factor[SourceTrack.SIZE][i] - Degrees.cos(direction.inclination()) * azimuth;
+        }
+        return turns;
     }
 
     StationChain chain() {

@@ -173,8 +173,8 @@ class UncertaintyProperties {
         double[][] sum = new double[3][3];
         Place place = found.chain().at(depth);
         for (SourceTrack source : found.sources()) {
-            double[] groups = source.placeByGroup(place);
-            for (int i = 0; i < groups.length; i += 3) {
+            double[] groups = source.byGroup(place);
+            for (int i = 0; i < groups.length; i += SourceTrack.DRAWN) {
                 Outer.add(sum, new double[] {groups[i], groups[i + 1], groups[i + 2]});
             }
         }
