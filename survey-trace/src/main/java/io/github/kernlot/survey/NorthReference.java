@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
 
 /**
  * The north of a set of azimuths, with what is known of the way to the other norths: {@code true = magnetic + declination},
@@ -12,17 +13,46 @@ import java.util.OptionalDouble;
  * @param north the north that azimuths are counted from
  * @param declination where magnetic north lies from true north, degrees, east positive; empty where it was not given
  * @param convergence where grid north lies from true north, degrees, east positive; empty where it was not given
+ * @param declinationSource in words, where the declination comes from
+ * @param convergenceSource in words, where the convergence comes from
  */
-public record NorthReference(North north, OptionalDouble declination, OptionalDouble convergence) {
+public record NorthReference(
+        North north,
+        OptionalDouble declination,
+        OptionalDouble convergence,
+        String declinationSource,
+        String convergenceSource) {
+
+    private static final String GIVEN = "given";
 
     /**
      * Checks the angles.
      *
-     * @throws IllegalArgumentException if one lies outside [-180, 180]
+     * @throws IllegalArgumentException if one lies outside [-180, 180], or a source is blank
      */
     public NorthReference {
         declination = checked("declination", declination);
         convergence = checked("grid convergence", convergence);
+        checkSource(declinationSource);
+        checkSource(convergenceSource);
+    }
+
+    /**
+     * A reference whose angles the caller gives.
+     *
+     * @param north the north that azimuths are counted from
+     * @param declination where magnetic north lies from true north, degrees, east positive; empty where it is not known
+     * @param convergence where grid north lies from true north, degrees, east positive; empty where it is not known
+     * @throws IllegalArgumentException if an angle lies outside [-180, 180]
+     */
+    public NorthReference(North north, OptionalDouble declination, OptionalDouble convergence) {
+        this(north, declination, convergence, GIVEN, GIVEN);
+    }
+
+    private static void checkSource(String source) {
+        if (source.isBlank()) {
+            throw new IllegalArgumentException("the source of an angle is blank; expected a few words");
+        }
     }
 
     private static OptionalDouble checked(String name, OptionalDouble angle) {
@@ -70,7 +100,45 @@ public record NorthReference(North north, OptionalDouble declination, OptionalDo
      * @return the reference
      */
     public NorthReference with(North other) {
-        return new NorthReference(other, declination, convergence);
+        return new NorthReference(other, declination, convergence, declinationSource, convergenceSource);
+    }
+
+    /**
+     * The same reference with where its declination comes from, for the record of conversions.
+     *
+     * @param source in words: a model with place and date, a map, a measurement
+     * @return the reference
+     * @throws IllegalArgumentException if there is no declination, or the source is blank
+     */
+    public NorthReference withDeclinationFrom(String source) {
+        fromTrue(North.MAGNETIC);
+        return new NorthReference(north, declination, convergence, source, convergenceSource);
+    }
+
+    /**
+     * The same reference with where its convergence comes from, for the record of conversions.
+     *
+     * @param source in words: a grid and a place, a survey plan
+     * @return the reference
+     * @throws IllegalArgumentException if there is no convergence, or the source is blank
+     */
+    public NorthReference withConvergenceFrom(String source) {
+        fromTrue(North.GRID);
+        return new NorthReference(north, declination, convergence, declinationSource, source);
+    }
+
+    NorthReference withoutDeclination() {
+        return new NorthReference(north, OptionalDouble.empty(), convergence, GIVEN, convergenceSource);
+    }
+
+    /** This reference with the angles that it lacks taken from another one. */
+    NorthReference completedFrom(NorthReference other) {
+        return new NorthReference(
+                north,
+                declination.isPresent() ? declination : other.declination,
+                convergence.isPresent() ? convergence : other.convergence,
+                declination.isPresent() ? declinationSource : other.declinationSource,
+                convergence.isPresent() ? convergenceSource : other.convergenceSource);
     }
 
     /**
@@ -99,16 +167,48 @@ public record NorthReference(North north, OptionalDouble declination, OptionalDo
                 + " north cannot be found without it"));
     }
 
-    private static String text(North which) {
+    /** The terms of {@link #toAdd}, with their sources. */
+    String termsTo(North other) {
+        if (other == north) {
+            return "nothing";
+        }
+        StringJoiner terms = new StringJoiner(" ");
+        addTerm(terms, north, true);
+        addTerm(terms, other, false);
+        return terms.toString();
+    }
+
+    private void addTerm(StringJoiner terms, North which, boolean plus) {
+        if (which != North.TRUE) {
+            boolean magnetic = which == North.MAGNETIC;
+            terms.add((plus ? "+ " : "- ")
+                    + String.format(
+                            Locale.ROOT,
+                            "%s %.4f (%s)",
+                            magnetic ? "declination" : "convergence",
+                            fromTrue(which),
+                            magnetic ? declinationSource : convergenceSource));
+        }
+    }
+
+    static String text(North which) {
         return which.name().toLowerCase(Locale.ROOT);
     }
 
-    /** The north and the angles: {@code magnetic north (declination 3.2, convergence -1.1)}. */
+    /**
+     * The north and the angles: {@code magnetic north (declination 3.2, convergence -1.1)}, with the sources of those that the
+     * caller did not merely give.
+     */
     @Override
     public String toString() {
-        String known = (declination.isPresent() ? "declination " + Degrees.text(declination.getAsDouble()) : "")
-                + (declination.isPresent() && convergence.isPresent() ? ", " : "")
-                + (convergence.isPresent() ? "convergence " + Degrees.text(convergence.getAsDouble()) : "");
-        return text(north) + " north" + (known.isEmpty() ? "" : " (" + known + ")");
+        StringJoiner known =
+                new StringJoiner(", ", text(north) + " north (", ")").setEmptyValue(text(north) + " north");
+        declination.ifPresent(angle -> known.add("declination " + Degrees.text(angle) + from(declinationSource)));
+        convergence.ifPresent(angle -> known.add("convergence " + Degrees.text(angle) + from(convergenceSource)));
+        return known.toString();
+    }
+
+    private static String from(String source) {
+        return source.equals(GIVEN) ? "" : " from " + source;
     }
 }

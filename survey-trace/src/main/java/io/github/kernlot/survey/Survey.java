@@ -1,13 +1,14 @@
 package io.github.kernlot.survey;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * The survey of one hole: stations by increasing depth, and the north that their azimuths are counted from. It remembers the north
- * in which it was measured.
+ * The survey of one hole: stations by increasing depth, and the north that their azimuths are counted from.
+ *
+ * <p>It keeps the azimuths as they were measured. Every conversion starts from those, so that converting there and back gives the
+ * same numbers, and none is ever converted twice; {@link #conversions} tells what was added and why.
  */
 public final class Survey {
 
@@ -16,12 +17,21 @@ public final class Survey {
 
     private final List<SurveyStation> stations;
     private final NorthReference north;
-    private final North measuredFrom;
+    private final List<SurveyPart> measured;
 
-    private Survey(List<SurveyStation> stations, NorthReference north, North measuredFrom) {
-        this.stations = stations;
+    private Survey(List<SurveyPart> measured, NorthReference north) {
+        this.stations = measured.stream()
+                .flatMap(part -> part.in(north.north()).stream())
+                .sorted(Comparator.comparingDouble(SurveyStation::depth))
+                .toList();
         this.north = north;
-        this.measuredFrom = measuredFrom;
+        this.measured = measured;
+        if (stations.isEmpty()) {
+            throw new IllegalArgumentException("a survey needs at least one station");
+        }
+        for (int i = 1; i < stations.size(); i++) {
+            checkPair(stations.get(i - 1), stations.get(i));
+        }
     }
 
     /**
@@ -34,16 +44,22 @@ public final class Survey {
      *     degrees
      */
     public static Survey of(List<SurveyStation> stations, NorthReference north) {
-        if (stations.isEmpty()) {
-            throw new IllegalArgumentException("a survey needs at least one station");
-        }
-        List<SurveyStation> sorted = stations.stream()
-                .sorted(Comparator.comparingDouble(SurveyStation::depth))
-                .toList();
-        for (int i = 1; i < sorted.size(); i++) {
-            checkPair(sorted.get(i - 1), sorted.get(i));
-        }
-        return new Survey(sorted, north, north.north());
+        return new Survey(List.of(new SurveyPart(stations, north)), north);
+    }
+
+    /**
+     * A survey of stations that count from several norths, such as a collar shot on the grid and magnetic shots below it. Each is
+     * converted once, by its own reference. What one part knows of the place the others use where they know nothing: a hole has one
+     * grid and so one convergence; declinations may differ with the date, and each part then needs its own.
+     *
+     * @param parts the stations by their norths; together at least one, no two at one depth, neighbours at most 179.9 degrees apart
+     * @return the survey from grid north
+     * @throws IllegalArgumentException if there is no station, two share a depth, a dogleg between neighbours is above 179.9 degrees,
+     *     two parts have different convergences, or a declination or convergence that is needed was not given
+     */
+    public static Survey ofParts(List<SurveyPart> parts) {
+        NorthReference common = SurveyPart.common(parts);
+        return new Survey(parts.stream().map(part -> part.completedFrom(common)).toList(), common);
     }
 
     private static void checkPair(SurveyStation upper, SurveyStation lower) {
@@ -79,10 +95,33 @@ public final class Survey {
     /**
      * The north in which the survey was measured, before any conversion.
      *
-     * @return that north
+     * @return that north; grid north where parts of it were measured in several
      */
     public North measuredFrom() {
-        return measuredFrom;
+        North first = measured.get(0).north().north();
+        return measured.stream().allMatch(part -> part.north().north() == first) ? first : North.GRID;
+    }
+
+    /**
+     * The stations as they were measured, each part with the reference of its azimuths.
+     *
+     * @return at least one part
+     */
+    public List<SurveyPart> measured() {
+        return measured;
+    }
+
+    /**
+     * What was added to the measured azimuths to count them from the north of this survey, and why.
+     *
+     * @return one conversion for each part that was measured in another north; empty where none was
+     */
+    public List<NorthConversion> conversions() {
+        return measured.stream()
+                .filter(part -> part.north().north() != north.north()
+                        && !part.stations().isEmpty())
+                .map(part -> NorthConversion.of(part, north.north()))
+                .toList();
     }
 
     /**
@@ -96,22 +135,21 @@ public final class Survey {
     }
 
     /**
-     * This survey with azimuths from another north.
+     * This survey with azimuths from another north, converted from those that were measured.
      *
      * @param other the north to count from
      * @return the survey; itself where it has that north
-     * @throws IllegalArgumentException if the declination or the convergence that this needs was not given
+     * @throws IllegalArgumentException if the declination or the convergence that this needs was not given, or magnetic norths of
+     *     several dates would be mixed
      */
     public Survey to(North other) {
         if (other == north.north()) {
             return this;
         }
-        double added = north.toAdd(other);
-        List<SurveyStation> turned = new ArrayList<>(stations.size());
-        for (SurveyStation station : stations) {
-            turned.add(new SurveyStation(station.depth(), station.direction().withAzimuthTurned(added)));
+        if (other == North.MAGNETIC) {
+            SurveyPart.checkOneDeclination(measured);
         }
-        return new Survey(List.copyOf(turned), north.with(other), measuredFrom);
+        return new Survey(measured, north.with(other));
     }
 
     /** The number of stations, the last depth and the north. */

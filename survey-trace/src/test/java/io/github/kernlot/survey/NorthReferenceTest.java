@@ -87,4 +87,26 @@ class NorthReferenceTest {
                 "magnetic north (declination 3.2)",
                 new NorthReference(North.MAGNETIC, OptionalDouble.of(3.2), OptionalDouble.empty()).toString());
     }
+
+    @Test
+    void sourcesOfAnglesArePrintedAndKept() {
+        NorthReference reference =
+                NorthReference.magnetic(3.2, -1.1).withDeclinationFrom("a map").withConvergenceFrom("a grid");
+
+        assertEquals("magnetic north (declination 3.2 from a map, convergence -1.1 from a grid)", reference.toString());
+        assertEquals("a map", reference.with(North.GRID).declinationSource());
+        assertEquals("a grid", reference.with(North.GRID).convergenceSource());
+        assertEquals("given", NorthReference.grid().declinationSource());
+    }
+
+    @Test
+    void aSourceNeedsAnAngleAndWords() {
+        NorthReference grid = NorthReference.grid();
+        NorthReference known = NorthReference.magnetic(3.2, -1.1);
+
+        assertThrows(IllegalArgumentException.class, () -> grid.withDeclinationFrom("a map"));
+        assertThrows(IllegalArgumentException.class, () -> grid.withConvergenceFrom("a map"));
+        assertThrows(IllegalArgumentException.class, () -> known.withDeclinationFrom(" "));
+        assertThrows(IllegalArgumentException.class, () -> known.withConvergenceFrom(""));
+    }
 }
