@@ -3,6 +3,7 @@ import io.github.kernlot.orientation.line.*;
 import io.github.kernlot.orientation.sphere.*;
 import io.github.kernlot.survey.*;
 import io.github.kernlot.survey.check.*;
+import io.github.kernlot.survey.combine.*;
 import io.github.kernlot.survey.hole.*;
 import io.github.kernlot.survey.picture.*;
 import io.github.kernlot.survey.table.*;

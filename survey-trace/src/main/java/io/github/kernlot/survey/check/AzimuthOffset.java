@@ -8,6 +8,7 @@ import io.github.kernlot.survey.SurveyStation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The constant difference of azimuth between two surveys of one hole, with its standard error. Azimuths count by sin^2 I, as an
@@ -32,6 +33,21 @@ public record AzimuthOffset(double degrees, double standardError, int comparison
      * @throws IllegalArgumentException if the norths differ, fewer than three stations can be compared, or all are vertical
      */
     public static AzimuthOffset between(Survey first, Survey second) {
+        return whereComparable(first, second)
+                .orElseThrow(() -> new IllegalArgumentException("the surveys " + first + " and " + second
+                        + " share too little; expected at least " + FEWEST
+                        + " stations of the first within the depths of the second that are not vertical"));
+    }
+
+    /**
+     * Compares two surveys as {@link #between} does, where that can be done.
+     *
+     * @param first a survey
+     * @param second another survey of the same hole, its azimuths from the same north
+     * @return the offset; empty where fewer than three stations that are not vertical can be compared
+     * @throws IllegalArgumentException if the norths differ
+     */
+    public static Optional<AzimuthOffset> whereComparable(Survey first, Survey second) {
         if (first.north().north() != second.north().north()) {
             throw new IllegalArgumentException("the surveys count azimuths from " + first.north() + " and "
                     + second.north() + "; expected one north");
@@ -44,11 +60,7 @@ public record AzimuthOffset(double degrees, double standardError, int comparison
                         other.azimuth() - station.direction().azimuth(), weight(station.direction(), other)
                     }));
         }
-        if (rows.size() < FEWEST) {
-            throw new IllegalArgumentException(
-                    rows.size() + " stations can be compared; expected at least " + FEWEST + " that are not vertical");
-        }
-        return of(rows);
+        return rows.size() < FEWEST ? Optional.empty() : Optional.of(of(rows));
     }
 
     private static double weight(HoleDirection one, HoleDirection other) {

@@ -48,7 +48,19 @@ public enum SurveyLimit {
     /** The least sigma of one station in the search for outlying ones, what an instrument repeats to; degrees. */
     OUTLIER_FLOOR(0.3, "degrees", Standing.ASSUMED, ""),
     /** The constant difference of azimuth between two surveys of a hole that is too small to tell; degrees. */
-    AZIMUTH_OFFSET(0.5, "degrees", Standing.ASSUMED, "");
+    AZIMUTH_OFFSET(0.5, "degrees", Standing.ASSUMED, ""),
+    /** How far the inclinations of the two passes of a gyro lie apart at a common station; degrees. */
+    PASS_INCLINATION(0.23, "degrees", Standing.PUBLISHED, Sources.GYRO),
+    /** How far the azimuths of the two passes of a gyro lie apart, 10 degrees or more from vertical; degrees. */
+    PASS_AZIMUTH(1, "degrees", Standing.PUBLISHED, Sources.GYRO),
+    /** How far the azimuths of the two passes of a gyro lie apart within 10 degrees of vertical; degrees. */
+    PASS_AZIMUTH_STEEP(5, "degrees", Standing.PUBLISHED, Sources.GYRO),
+    /** The slip of the wireline over two passes, {@code total slip x 1000 / (2 x hold-up depth)}: 1 ft in 1,000 ft. */
+    WIRELINE_SLIP(1, "m per 1,000 m", Standing.PUBLISHED, Sources.GYRO),
+    /** How far apart two surveys of a hole end, of the length that both describe; percent. */
+    MISCLOSE(2, "% of length", Standing.COMMON_PRACTICE, ""),
+    /** How many times what their sigmas allow surveys that are combined may differ by. */
+    DISAGREEMENT(2, "times", Standing.ASSUMED, "");
 
     private final double value;
     private final String unit;
@@ -82,6 +94,7 @@ public enum SurveyLimit {
 
     private static final class Sources {
         static final String E_BOOK = "ISCWSA, Introduction to Wellbore Positioning (e-book), topic 22.1";
+        static final String GYRO = "gyro quality control on drillingforgas.com and oillinkkw.com";
         static final String SPACING = "30 CFR 250.461 (oil and gas wells of the US outer continental shelf)";
     }
 }

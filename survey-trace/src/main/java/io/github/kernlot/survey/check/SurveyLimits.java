@@ -66,8 +66,16 @@ public final class SurveyLimits {
         return Optional.ofNullable(limits.get(which));
     }
 
-    /** The number behind a finding, if the limit is exceeded by more than rounding. */
-    Optional<Measurement> exceeded(SurveyLimit which, String quantity, double value) {
+    /**
+     * Holds a number against a limit.
+     *
+     * @param which the limit
+     * @param quantity what the number is
+     * @param value the number, in the unit of the limit, of either sign
+     * @return both, if the number exceeds the limit by more than rounding; empty where it does not or there is no limit
+     * @throws IllegalArgumentException if the limit is exceeded and the number is not finite
+     */
+    public Optional<Measurement> exceeded(SurveyLimit which, String quantity, double value) {
         return of(which)
                 .filter(limit -> Math.abs(value) > limit.value() * (1 + 1e-9))
                 .map(limit -> new Measurement(quantity, value, limit));

@@ -164,4 +164,17 @@ class OutlyingStationTest {
         assertTrue(blamed <= falseAlarms * holes, "blamed in " + blamed);
         assertTrue(found >= power * holes, "found in " + found);
     }
+
+    /** Stations every 3 m and then every 60 m: between those the hole wanders by more, and they are not blamed for it. */
+    @Test
+    void whereStationsLieFarApartMoreIsAllowed() {
+        int blamed = 0;
+        for (int hole = 0; hole < 300; hole++) {
+            List<SurveyStation> stations = SimulatedHoles.sound(hole, 120, 3, 40, 0.25, 0.05).stream()
+                    .filter(station -> station.depth() < 100 || station.depth() % 60 == 0)
+                    .toList();
+            blamed += outlying(stations).isEmpty() ? 0 : 1;
+        }
+        assertTrue(blamed <= 6, "blamed in " + blamed);
+    }
 }
