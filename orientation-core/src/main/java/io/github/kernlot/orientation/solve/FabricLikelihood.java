@@ -1,0 +1,71 @@
+package io.github.kernlot.orientation.solve;
+
+import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Vector;
+import io.github.kernlot.orientation.line.Fabric;
+
+/**
+ * How probable a reading is of a structure of a fabric, on the sphere of poles in core coordinates, where the two ends of a pole and
+ * the edges of alpha need no care.
+ *
+ * @param predicted the pole that the fabric's mean shows on the core, on the down-hole side
+ * @param alphaDeviation standard deviation of a reading's pole where alpha changes, degrees
+ * @param betaDeviation standard deviation of a reading's pole where beta changes, degrees
+ * @param stray how probable it is that the structure is not of the fabric
+ */
+record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDeviation, double stray) {
+
+    private static final Vector AXIS = new Vector(1, 0, 0);
+
+    /** A hemisphere in square degrees. */
+    private static final double HEMISPHERE = 2 * Math.PI * Math.toDegrees(1) * Math.toDegrees(1);
+
+    static FabricLikelihood of(Fabric fabric, CorePlane shown, double alphaSigma, double betaSigma) {
+        return new FabricLikelihood(
+                pole(shown.alpha(), shown.beta()),
+                Math.hypot(fabric.sigma(), alphaSigma),
+                Math.hypot(fabric.sigma(), Degrees.cos(shown.alpha()) * betaSigma),
+                fabric.stray());
+    }
+
+    /** The normal on the down-hole side in core coordinates: axis, line, 90 clockwise of the line. */
+    static Vector pole(double alpha, double beta) {
+        double across = -Degrees.cos(alpha);
+        return new Vector(Degrees.sin(alpha), across * Degrees.cos(beta), across * Degrees.sin(beta));
+    }
+
+    /** The logarithm of the density of a pole that was read, per square degree. */
+    double log(Vector read) {
+        return sum(sum(member(read), member(read.negated())), lost());
+    }
+
+    /** The log density of a member of the fabric whose pole was read by this end. */
+    double member(Vector read) {
+        // the deviation as a vector that touches the sphere at the predicted pole
+        Vector across = read.across(predicted);
+        double length = across.length();
+        double angle = Math.toDegrees(predicted.angleTo(read));
+        Vector deviation = length == 0 ? new Vector(angle, 0, 0) : across.times(angle / length);
+        Vector aside = AXIS.cross(predicted);
+        double square;
+        if (length == 0 || aside.length() < 1e-9) {
+            square = angle * angle / (alphaDeviation * alphaDeviation);
+        } else {
+            double round = deviation.dot(aside.unit());
+            square = round * round / (betaDeviation * betaDeviation)
+                    + Math.max(0, angle * angle - round * round) / (alphaDeviation * alphaDeviation);
+        }
+        return Math.log((1 - stray) / (2 * Math.PI * alphaDeviation * betaDeviation)) - square / 2;
+    }
+
+    /** The log density of a stray, whose pole is anywhere. */
+    double lost() {
+        return Math.log(stray / HEMISPHERE);
+    }
+
+    private static double sum(double one, double other) {
+        double most = Math.max(one, other);
+        return most == Double.NEGATIVE_INFINITY ? most : most + Math.log(Math.exp(one - most) + Math.exp(other - most));
+    }
+}

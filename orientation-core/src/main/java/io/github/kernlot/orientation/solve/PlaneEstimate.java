@@ -1,0 +1,130 @@
+package io.github.kernlot.orientation.solve;
+
+import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Require;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.special.Erf;
+
+/**
+ * A plane with the covariance of its pole, to first order, in the plane that touches the sphere there: one component as the dip
+ * grows, the other along strike as the dip direction grows. Both are angles on the sphere, so that they mean the same at every dip.
+ *
+ * @param plane the plane
+ * @param dipSigma standard deviation of the pole as the dip grows, which is that of the dip, degrees, 0 or more
+ * @param strikeSigma standard deviation of the pole along strike, degrees on the sphere, 0 or more
+ * @param correlation of the two, in [-1, 1]
+ */
+public record PlaneEstimate(PlaneOrientation plane, double dipSigma, double strikeSigma, double correlation) {
+
+    /** Twice this many sigmas from horizontal a dip direction is told. */
+    private static final double SIGMAS_FROM_FLAT = 2;
+
+    /**
+     * Checks the numbers.
+     *
+     * @throws IllegalArgumentException if a sigma is negative or not finite, or the correlation lies outside [-1, 1]
+     */
+    public PlaneEstimate {
+        dipSigma = Require.notNegative("dip sigma", dipSigma, "degrees");
+        strikeSigma = Require.notNegative("strike sigma", strikeSigma, "degrees");
+        correlation = Require.inRange("correlation", correlation, -1, 1, "");
+    }
+
+    /** From variances and covariance in square radians. */
+    static PlaneEstimate ofRadians(PlaneOrientation plane, double dip, double strike, double covariance) {
+        double dipSigma = Math.sqrt(Math.max(0, dip));
+        double strikeSigma = Math.sqrt(Math.max(0, strike));
+        double product = dipSigma * strikeSigma;
+        double correlation = product == 0 ? 0 : Math.max(-1, Math.min(1, covariance / product));
+        return new PlaneEstimate(plane, Math.toDegrees(dipSigma), Math.toDegrees(strikeSigma), correlation);
+    }
+
+    /**
+     * The standard deviation of the dip direction, {@code strike sigma / sin(dip)}.
+     *
+     * @return degrees; empty where the plane lies within two sigmas of horizontal and its dip direction is not told
+     */
+    public OptionalDouble dipDirectionSigma() {
+        return plane.dip() > SIGMAS_FROM_FLAT * Math.max(dipSigma, strikeSigma)
+                ? OptionalDouble.of(strikeSigma / Degrees.sin(plane.dip()))
+                : OptionalDouble.empty();
+    }
+
+    /**
+     * The standard deviation of the pole where it is greatest.
+     *
+     * @return degrees, the long half axis of the one-sigma ellipse
+     */
+    public double greatestSigma() {
+        return Math.sqrt(half() + spread());
+    }
+
+    /**
+     * The standard deviation of the pole where it is least.
+     *
+     * @return degrees, the short half axis of the one-sigma ellipse
+     */
+    public double leastSigma() {
+        // the determinant over the greater eigenvalue, which keeps the digits of a narrow ellipse
+        double greatest = half() + spread();
+        double determinant = dipSigma * dipSigma * strikeSigma * strikeSigma * (1 - correlation * correlation);
+        return greatest == 0 ? 0 : Math.sqrt(Math.max(0, determinant / greatest));
+    }
+
+    /**
+     * How the long axis of the ellipse lies: from the way the pole moves as the dip grows towards the way it moves as the dip
+     * direction grows.
+     *
+     * @return degrees in [0, 180); 0 for a circle
+     */
+    public double longAxis() {
+        double twice = Degrees.atan2(
+                2 * correlation * dipSigma * strikeSigma, dipSigma * dipSigma - strikeSigma * strikeSigma);
+        return Degrees.wrap360(twice) / 2;
+    }
+
+    private double half() {
+        return (dipSigma * dipSigma + strikeSigma * strikeSigma) / 2;
+    }
+
+    private double spread() {
+        return Math.hypot((dipSigma * dipSigma - strikeSigma * strikeSigma) / 2, correlation * dipSigma * strikeSigma);
+    }
+
+    /**
+     * The radius of the cone about the pole that holds the true pole with 95 %, from both axes of the ellipse.
+     *
+     * @return degrees; 1.96 times the sigma of a line-like ellipse, 2.45 times that of a circle
+     */
+    public double cone95() {
+        double longer = greatestSigma();
+        if (longer == 0) {
+            return 0;
+        }
+        double ratio = leastSigma() / longer;
+        return longer * new BrentSolver(1e-10).solve(100, radius -> inside(radius, ratio) - 0.95, 1, 3);
+    }
+
+    /** The probability of a circle under a Gaussian with sigmas 1 and ratio: strips across the long axis. */
+    private static double inside(double radius, double ratio) {
+        int steps = 512;
+        double sum = 0;
+        for (int i = 1; i < steps; i++) {
+            double turn = Math.PI * (i / (double) steps - 0.5);
+            double along = radius * Math.sin(turn);
+            double across = radius * Math.cos(turn);
+            double strip = ratio == 0 ? 1 : Erf.erf(across / (ratio * Math.sqrt(2)));
+            sum += Math.exp(-along * along / 2) * strip * across;
+        }
+        return sum * Math.PI / steps / Math.sqrt(2 * Math.PI);
+    }
+
+    /** The plane and its sigmas: {@code 62.4/118.9 (dip/dip direction), sigma 1.2 in dip and 2.0 along strike}. */
+    @Override
+    public String toString() {
+        return plane + ", sigma " + Degrees.text(dipSigma) + " in dip and " + Degrees.text(strikeSigma)
+                + " along strike";
+    }
+}

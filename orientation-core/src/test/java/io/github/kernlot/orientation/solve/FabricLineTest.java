@@ -1,0 +1,209 @@
+package io.github.kernlot.orientation.solve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.kernlot.orientation.CoreFrame;
+import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.HolePath;
+import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Vector;
+import io.github.kernlot.orientation.line.Fabric;
+import io.github.kernlot.orientation.line.FabricReading;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class FabricLineTest {
+
+    private static final HoleDirection HOLE = HoleDirection.ofPlunge(62, 215);
+    private static final HolePath PATH = HolePath.straight(HOLE);
+    private static final PlaneOrientation MEAN = PlaneOrientation.ofDipAndDirection(68, 74);
+
+    private static FabricReading reading(Fabric fabric, double alpha, double beta) {
+        return new FabricReading(100, CorePlane.of(alpha, beta), fabric, 2, 5);
+    }
+
+    /** A reading of a structure of a fabric on core whose line lies at an angle from the low side of a straight hole. */
+    private static FabricReading simulated(Fabric fabric, HoleDirection hole, double line, Random random) {
+        Vector pole = Poles.normal(fabric.mean());
+        Vector off = Poles.withDip(fabric.mean())
+                .times(Math.toRadians(fabric.sigma()) * random.nextGaussian())
+                .plus(Poles.withDipDirection(fabric.mean())
+                        .times(Math.toRadians(fabric.sigma()) * random.nextGaussian()));
+        CorePlane shown = CoreFrame.at(hole, line).toCore(Poles.plane(pole.plus(off)));
+        double alpha = shown.alpha() + 2 * random.nextGaussian();
+        double beta = shown.beta() + 5 * random.nextGaussian();
+        double folded = alpha > 90 ? 180 - alpha : Math.abs(alpha);
+        double turn = alpha < 0 || alpha > 90 ? 180 : 0;
+        return new FabricReading(
+                100, CorePlane.of(Math.min(folded, 89.999), Degrees.wrap360(beta + turn)), fabric, 2, 5);
+    }
+
+    @Test
+    void aFabricOrientsTheVeinBesideIt() {
+        // source: derived and checked numerically by another program: hole 215/62, fabric 074/68 (alpha 41.993, beta
+        // 51.728), readings
+        // 42/265 and 45/97: offset 146.728, vein 310.01/39.53
+        FabricLine line = FabricLine.of(PATH, List.of(reading(new Fabric(MEAN, 5, 0), 42, 265)));
+        CorePlane shown = CoreFrame.at(HOLE, 0).toCore(MEAN);
+        assertEquals(41.993, shown.alpha(), 0.0006);
+        assertEquals(51.728, shown.beta(), 0.0006);
+        assertEquals(146.728, line.lineAt(100, WallReference.lowSide()).mean(), 0.0006);
+        PlaneOrientation vein = line.frameAt(100).toGeographic(CorePlane.of(45, 97));
+        assertEquals(39.53, vein.dip(), 0.006);
+        assertEquals(310.01, vein.dipDirection(), 0.006);
+        FabricWitness witness = line.witnesses().get(0);
+        assertEquals(0.007, witness.alphaMisfit(), 0.0006);
+        assertEquals(0, witness.residual(), 1e-6);
+        assertEquals(Math.hypot(5 / Math.cos(Math.toRadians(41.993)), 5), witness.sigma(), 1e-4);
+        assertEquals(1, witness.memberProbability(), 1e-9);
+        assertEquals(FabricLine.Standing.ORIENTED, line.standing(15));
+        assertEquals(FabricLine.Standing.UNORIENTED, line.standing(5));
+    }
+
+    @Test
+    void theSigmaIsThatOfTheScatterOverTheCosineOfAlpha() {
+        FabricLine line = FabricLine.of(PATH, List.of(reading(new Fabric(MEAN, 2, 0), 42, 265)));
+        assertEquals(line.witnesses().get(0).sigma(), line.sigma(), 0.02 * line.sigma());
+    }
+
+    @Test
+    void severalReadingsCountByTheirPrecision() {
+        // two fabrics: the one that lies along the core says more of the line
+        Fabric sharp = new Fabric(PlaneOrientation.ofDipAndDirection(62, 215), 4, 0);
+        Fabric blunt = new Fabric(MEAN, 4, 0);
+        double alpha = CoreFrame.at(HOLE, 0).toCore(sharp.mean()).alpha();
+        double beta = CoreFrame.at(HOLE, 0).toCore(sharp.mean()).beta();
+        CorePlane other = CoreFrame.at(HOLE, 0).toCore(MEAN);
+        double first = Math.pow(Math.hypot(4 / Math.cos(Math.toRadians(alpha)), 5), -2);
+        double second = Math.pow(Math.hypot(4 / Math.cos(Math.toRadians(other.alpha())), 5), -2);
+        FabricLine line = FabricLine.of(
+                PATH,
+                List.of(
+                        reading(sharp, alpha, Degrees.wrap360(beta - 50)),
+                        reading(blunt, other.alpha(), Degrees.wrap360(other.beta() - 54))));
+        assertEquals(
+                (50 * first + 54 * second) / (first + second),
+                line.lineAt(100, WallReference.lowSide()).mean(),
+                0.05);
+        assertEquals(1 / Math.sqrt(first + second), line.modes().get(0).sigma(), 0.1);
+    }
+
+    @Test
+    void theErrorOfTheFabricItselfDoesNotAverageOut() {
+        Fabric fabric = new Fabric(MEAN, 3, 0);
+        List<FabricReading> many = Collections.nCopies(400, reading(fabric, 42, 265));
+        double alone = FabricLine.of(PATH, many).sigma();
+        double shared = FabricLine.of(PATH, many, 2).sigma();
+        assertTrue(alone < 0.4);
+        assertEquals(Math.hypot(alone, 2 / Math.cos(Math.toRadians(41.993))), shared, 1e-3);
+    }
+
+    @Test
+    void alongTheCoreTheLineIsKnownButForHalfATurn() {
+        HoleDirection hole = HoleDirection.ofPlunge(60, 90);
+        Fabric along = new Fabric(PlaneOrientation.ofDipAndDirection(90, 0), 4, 0.05);
+        FabricLine line = FabricLine.of(
+                HolePath.straight(hole), List.of(new FabricReading(10, CorePlane.of(1, 30), along, 2, 5)));
+        assertEquals(2, line.modes().size());
+        assertEquals(FabricLine.Standing.TWO_FOLD, line.standing(15));
+        assertEquals(
+                180,
+                Math.abs(Degrees.wrap180(
+                        line.modes().get(0).carriedAngle() - line.modes().get(1).carriedAngle())),
+                1);
+        assertTrue(line.sigma() > 60);
+        assertTrue(line.reason(15).contains("opposite"), line.reason(15));
+        FabricWitness witness = line.witnesses().get(0);
+        assertTrue(witness.turnedProbability() > 0.2);
+    }
+
+    @Test
+    void acrossTheCoreTheFabricSaysNothing() {
+        HoleDirection hole = HoleDirection.ofPlunge(60, 90);
+        Fabric across = new Fabric(PlaneOrientation.ofDipAndDirection(30, 270), 5, 0);
+        FabricLine line = FabricLine.of(
+                HolePath.straight(hole), List.of(new FabricReading(10, CorePlane.of(86, 30), across, 2, 5)));
+        assertEquals(FabricLine.Standing.UNORIENTED, line.standing(15));
+        assertTrue(line.witnesses().get(0).sigma() > 1e6);
+        assertTrue(line.sigma() > 80);
+        assertTrue(line.reason(15).contains("90"), line.reason(15));
+    }
+
+    @Test
+    void alphasThatDoNotFitAreTold() {
+        FabricLine line = FabricLine.of(PATH, List.of(reading(new Fabric(MEAN, 3, 0.1), 75, 265)));
+        assertTrue(line.witnesses().get(0).alphaMisfitSigmas() > 3);
+        assertTrue(line.witnesses().get(0).strayProbability() > 0.9);
+        assertEquals(FabricLine.Standing.UNORIENTED, line.standing(15));
+        assertTrue(line.reason(15).contains("1 of 1 alphas"), line.reason(15));
+    }
+
+    @Test
+    void aStrayIsOutvoted() {
+        Fabric fabric = new Fabric(MEAN, 3, 0.1);
+        FabricLine line = FabricLine.of(
+                PATH,
+                List.of(
+                        reading(fabric, 41, 263),
+                        reading(fabric, 43, 266),
+                        reading(fabric, 42, 264),
+                        reading(fabric, 44, 130)));
+        assertEquals(146.728, line.lineAt(100, WallReference.lowSide()).mean(), 3);
+        assertEquals(FabricLine.Standing.ORIENTED, line.standing(15));
+        assertTrue(line.witnesses().get(3).strayProbability() > 0.99);
+    }
+
+    @Test
+    void theLineIsWithinItsSigmaAsOftenAsItShould() {
+        Random random = new Random(6);
+        HoleDirection hole = HoleDirection.ofPlunge(-40, 300);
+        Fabric fabric = new Fabric(PlaneOrientation.ofDipAndDirection(50, 200), 5, 0);
+        int within = 0;
+        int runs = 400;
+        for (int run = 0; run < runs; run++) {
+            double truth = 360 * random.nextDouble();
+            List<FabricReading> readings = new ArrayList<>();
+            for (int i = 0; i < 3; i++) {
+                readings.add(simulated(fabric, hole, truth, random));
+            }
+            FabricLine line = FabricLine.of(HolePath.straight(hole), readings);
+            double off = Math.abs(
+                    Degrees.wrap180(line.lineAt(100, WallReference.lowSide()).mean() - truth));
+            within += off < 1.96 * line.sigma() ? 1 : 0;
+        }
+        assertEquals(0.95, within / (double) runs, 0.035);
+    }
+
+    @Test
+    void theFrameFollowsTheCarriedFrameOfTheHole() {
+        FabricLine line = FabricLine.of(PATH, List.of(reading(new Fabric(MEAN, 5, 0), 42, 265)));
+        assertEquals(line.frameAt(100), line.frameAt(3));
+        assertEquals(line.modes().get(0).carriedAngle(), line.frameAt(50).turnFrom(PATH.carriedFrameAt(50)), 1e-9);
+    }
+
+    @Test
+    void nothingToReadIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> FabricLine.of(PATH, List.of()));
+        List<FabricReading> one = List.of(reading(new Fabric(MEAN, 5, 0), 42, 265));
+        assertThrows(IllegalArgumentException.class, () -> FabricLine.of(PATH, one, -1));
+        assertThrows(
+                IllegalArgumentException.class, () -> FabricLine.of(PATH, one).standing(Double.NaN));
+    }
+
+    @Test
+    void readsWithItsWeight() {
+        FabricLine line = FabricLine.of(PATH, List.of(reading(new Fabric(MEAN, 2, 0), 42, 265)));
+        assertTrue(line.toString().endsWith("in the carried frame, weight 1.00, sigma 5.7"), line.toString());
+        assertEquals(
+                "alpha 42.0, beta 265.0: alpha off by 0.0, line off by 0.0 +- 5.7",
+                line.witnesses().get(0).toString());
+    }
+}

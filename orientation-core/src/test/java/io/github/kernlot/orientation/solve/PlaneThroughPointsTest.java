@@ -1,0 +1,287 @@
+package io.github.kernlot.orientation.solve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.Position;
+import io.github.kernlot.orientation.internal.Vector;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
+
+class PlaneThroughPointsTest {
+
+    private static Position at(double east, double north, double up) {
+        return Position.ofEastingNorthingElevation(east, north, up);
+    }
+
+    /** Points on a plane about a centre far from the origin, so far along dip direction and strike. */
+    private static List<Position> on(PlaneOrientation plane, double[][] places) {
+        double dip = Math.toRadians(plane.dip());
+        double direction = Math.toRadians(plane.dipDirection());
+        List<Position> positions = new ArrayList<>();
+        for (double[] place : places) {
+            double down = place[0] * Math.sin(dip);
+            double across = place[0] * Math.cos(dip);
+            positions.add(at(
+                    500_000 + across * Math.sin(direction) - place[1] * Math.cos(direction),
+                    6_000_000 + across * Math.cos(direction) + place[1] * Math.sin(direction),
+                    300 - down));
+        }
+        return positions;
+    }
+
+    private static final double[][] PLACES = {
+        {0, 0}, {120, 10}, {-40, 200}, {60, -150}, {-90, -60}, {30, 90}, {80, 160}, {-120, 40}
+    };
+
+    @ParameterizedTest(name = "{0}")
+    @CsvFileSource(resources = "three-points.csv", useHeadersInDisplayName = true)
+    void threePointsGiveThePlaneOfTheWorkedExample(
+            String id,
+            double east1,
+            double north1,
+            double up1,
+            double east2,
+            double north2,
+            double up2,
+            double east3,
+            double north3,
+            double up3,
+            double dip,
+            double dipDirection,
+            double tolerance) {
+        PlaneThroughPoints found = PlaneThroughPoints.ofPositions(
+                List.of(at(east1, north1, up1), at(east2, north2, up2), at(east3, north3, up3)));
+        assertEquals(dip, found.plane().dip(), tolerance);
+        assertEquals(dipDirection, found.plane().dipDirection(), tolerance);
+        assertEquals(List.of(0.0, 0.0, 0.0), found.distances());
+        assertTrue(found.estimate().isEmpty());
+        assertTrue(found.planarityProbability().isEmpty());
+    }
+
+    @Test
+    void theGradientOfTheSeamIsOneInSix() {
+        // source: Surveying Problems and Solutions (Shepherd; author from memory) p.424 Ex. 8.8: computed 1 in 6.000,
+        // dip 9.463
+        assertEquals(6, 1 / Math.tan(Math.toRadians(9.463)), 0.001);
+    }
+
+    @Test
+    void twoApparentDipsOfAVeinLieToEitherSideOfItsDip() {
+        // source: handbook of engineering calculations, Eq. 48-49 (title from memory: Hicks): the tangents of two
+        // apparent dips 140 degrees
+        // apart are as 1 to 0.6406; they lie 65 deg 26 min and 74 deg 34 min from the dip, whatever the dip
+        double tangent = 0.7;
+        double bearing = 53.2;
+        double second = bearing + 140;
+        PlaneOrientation plane = PlaneThroughPoints.ofPositions(List.of(
+                        at(0, 0, 0),
+                        at(
+                                100 * Math.sin(Math.toRadians(bearing)),
+                                100 * Math.cos(Math.toRadians(bearing)),
+                                -100 * tangent),
+                        at(
+                                100 * Math.sin(Math.toRadians(second)),
+                                100 * Math.cos(Math.toRadians(second)),
+                                -100 * tangent * 0.6406)))
+                .plane();
+        assertEquals(65 + 26 / 60.0, plane.dipDirection() - bearing, 0.5 / 60 + 0.005);
+        assertEquals(74 + 34 / 60.0, second - plane.dipDirection(), 0.5 / 60 + 0.005);
+    }
+
+    @Test
+    void aStrikeAndTwoPlacesGiveAPlane() {
+        // source: Technical Drawing, Higher Level exam paper 2006, Building, Question 5 (Ireland); no answer printed,
+        // recomputed: 25.691/025.0.
+        // Hole R falls to the north at 55 and meets the top at 80; S lies 90 to the northeast, its top at 50
+        double along = (115 - 80) / Math.tan(Math.toRadians(55));
+        Position inR = at(0, along, 80);
+        Position inS = at(90 * Math.sin(Math.toRadians(45)), 90 * Math.cos(Math.toRadians(45)), 50);
+        PlaneOrientation plane = PlaneThroughPoints.ofStrike(295, inR, inS);
+        assertEquals(25.691, plane.dip(), 0.0006);
+        assertEquals(25, plane.dipDirection(), 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofStrike(0, at(5, 0, 1), at(5, 9, 1)));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofStrike(0, at(5, 0, 1), at(5, 0, 1)));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofStrike(Double.NaN, inR, inS));
+    }
+
+    @Test
+    void manyPointsOnAPlaneGiveItBack() {
+        PlaneOrientation truth = PlaneOrientation.ofDipAndDirection(62, 118);
+        PlaneThroughPoints found = PlaneThroughPoints.ofPositions(on(truth, PLACES));
+        assertEquals(0, found.plane().angleTo(truth), 1e-9);
+        found.distances().forEach(distance -> assertEquals(0, distance, 1e-6));
+        assertTrue(found.breadth() > 0.5 && found.breadth() < 1);
+        assertEquals(PLACES.length - 3.0, found.chiSquare(), 1e-9);
+    }
+
+    @Test
+    void pointsOnALevelPlaneDoNotSlope() {
+        // a widely copied formula gives 45 degrees here
+        PlaneThroughPoints found = PlaneThroughPoints.ofPositions(List.of(at(0, 0, 7), at(10, 0, 7), at(0, 10, 7)));
+        assertEquals(0, found.plane().dip());
+    }
+
+    @Test
+    void theCovarianceIsThatOfSimulatedPointsWithUnequalErrors() {
+        PlaneOrientation truth = PlaneOrientation.ofDipAndDirection(35, 200);
+        List<Position> positions = on(truth, PLACES);
+        Random random = new Random(11);
+        List<double[]> sigmas = new ArrayList<>();
+        List<SurveyedPoint> points = new ArrayList<>();
+        for (int i = 0; i < positions.size(); i++) {
+            double[] sigma = {0.5 + i % 3, 0.3 + i % 2, 0.2 + 0.5 * (i % 4)};
+            sigmas.add(sigma);
+            points.add(SurveyedPoint.of(positions.get(i), PositionCovariance.ofSigmas(sigma[0], sigma[1], sigma[2])));
+        }
+        PlaneThroughPoints exact = PlaneThroughPoints.of(points);
+        PlaneEstimate estimate = exact.estimate().orElseThrow();
+        assertEquals(1, exact.planarityProbability().orElseThrow(), 1e-6);
+        Vector withDip = Poles.withDip(truth);
+        Vector withDirection = Poles.withDipDirection(truth);
+        int runs = 4000;
+        double dip = 0;
+        double strike = 0;
+        double both = 0;
+        double chiSquare = 0;
+        int rejected = 0;
+        for (int run = 0; run < runs; run++) {
+            List<SurveyedPoint> noisy = new ArrayList<>();
+            for (int i = 0; i < points.size(); i++) {
+                Position place = positions.get(i);
+                double[] sigma = sigmas.get(i);
+                noisy.add(SurveyedPoint.of(
+                        at(
+                                place.easting() + sigma[0] * random.nextGaussian(),
+                                place.northing() + sigma[1] * random.nextGaussian(),
+                                place.elevation() + sigma[2] * random.nextGaussian()),
+                        points.get(i).covariance()));
+            }
+            PlaneThroughPoints found = PlaneThroughPoints.of(noisy);
+            Vector pole = Poles.normal(found.plane());
+            double onDip = Math.toDegrees(pole.dot(withDip));
+            double onStrike = Math.toDegrees(pole.dot(withDirection));
+            dip += onDip * onDip / runs;
+            strike += onStrike * onStrike / runs;
+            both += onDip * onStrike / runs;
+            chiSquare += found.chiSquare() / runs;
+            rejected += found.planarityProbability().orElseThrow() < 0.05 ? 1 : 0;
+        }
+        assertEquals(estimate.dipSigma(), Math.sqrt(dip), 0.05 * estimate.dipSigma());
+        assertEquals(estimate.strikeSigma(), Math.sqrt(strike), 0.05 * estimate.strikeSigma());
+        assertEquals(estimate.correlation(), both / Math.sqrt(dip * strike), 0.06);
+        assertEquals(5, chiSquare, 0.2);
+        assertEquals(0.05, rejected / (double) runs, 0.015);
+    }
+
+    @Test
+    void withoutSigmasTheScatterGivesThem() {
+        PlaneOrientation truth = PlaneOrientation.ofDipAndDirection(20, 75);
+        List<Position> positions = on(truth, PLACES);
+        Random random = new Random(5);
+        List<Position> noisy = positions.stream()
+                .map(place -> at(place.easting(), place.northing(), place.elevation() + random.nextGaussian()))
+                .toList();
+        PlaneThroughPoints free = PlaneThroughPoints.ofPositions(noisy);
+        double scatter = Math.sqrt(
+                free.distances().stream().mapToDouble(each -> each * each).sum() / 5);
+        PlaneThroughPoints given = PlaneThroughPoints.of(
+                noisy.stream().map(place -> SurveyedPoint.of(place, scatter)).toList());
+        assertEquals(0, free.plane().angleTo(given.plane()), 1e-7);
+        assertEquals(
+                given.estimate().orElseThrow().dipSigma(),
+                free.estimate().orElseThrow().dipSigma(),
+                1e-6);
+    }
+
+    @Test
+    void curvedBedsFailTheTestOfPlanarity() {
+        PlaneOrientation truth = PlaneOrientation.ofDipAndDirection(20, 75);
+        Random random = new Random(8);
+        int rejected = 0;
+        int curvedRejected = 0;
+        int runs = 2000;
+        double[][] places = new double[14][];
+        for (int i = 0; i < places.length; i++) {
+            places[i] = new double[] {200 * random.nextDouble() - 100, 200 * random.nextDouble() - 100};
+        }
+        List<Position> positions = on(truth, places);
+        for (int run = 0; run < runs; run++) {
+            List<Position> flat = new ArrayList<>();
+            List<Position> curved = new ArrayList<>();
+            for (int i = 0; i < places.length; i++) {
+                double noise = random.nextGaussian();
+                double sag = 10 * Math.pow(places[i][0] / 100, 2);
+                Position place = positions.get(i);
+                flat.add(at(place.easting(), place.northing(), place.elevation() + noise));
+                curved.add(at(place.easting(), place.northing(), place.elevation() + noise - sag));
+            }
+            rejected +=
+                    PlaneThroughPoints.ofPositions(flat).planarityProbability().orElseThrow() < 0.05 ? 1 : 0;
+            curvedRejected += PlaneThroughPoints.ofPositions(curved)
+                                    .planarityProbability()
+                                    .orElseThrow()
+                            < 0.05
+                    ? 1
+                    : 0;
+        }
+        assertEquals(0.05, rejected / (double) runs, 0.02);
+        assertTrue(curvedRejected > 0.95 * runs, curvedRejected + " of " + runs);
+    }
+
+    @Test
+    void exactSurfacesAreToldWithoutRounding() {
+        double[][] grid = new double[9][];
+        List<Position> bowl = new ArrayList<>();
+        for (int i = 0; i < 9; i++) {
+            grid[i] = new double[] {10.0 * (i % 3), 10.0 * (i / 3)};
+            bowl.add(at(grid[i][0], grid[i][1], Math.pow(grid[i][0] - 10, 2) / 100));
+        }
+        PlaneOrientation flat = PlaneOrientation.ofDipAndDirection(20, 75);
+        assertEquals(
+                1,
+                PlaneThroughPoints.ofPositions(on(flat, grid))
+                        .planarityProbability()
+                        .orElseThrow());
+        assertTrue(PlaneThroughPoints.ofPositions(bowl).planarityProbability().orElseThrow() < 1e-6);
+    }
+
+    @Test
+    void pointsOnALineOrTooFewAreRefused() {
+        List<Position> line = List.of(at(0, 0, 0), at(1, 2, 3), at(2, 4, 6), at(-1, -2, -3));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(line));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(line.subList(0, 3)));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(line.subList(0, 2)));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(List.of()));
+        Position one = at(5, 5, 5);
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(List.of(one, one, one)));
+        List<SurveyedPoint> sharp = List.of(
+                SurveyedPoint.of(at(0, 0, 0), 0), SurveyedPoint.of(at(1, 0, 0), 1), SurveyedPoint.of(at(0, 1, 0), 1));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.of(sharp));
+    }
+
+    @Test
+    void nearlyCollinearPointsGiveAWidePole() {
+        List<SurveyedPoint> points = List.of(
+                SurveyedPoint.of(at(0, 0, 0), 1),
+                SurveyedPoint.of(at(100, 0, 0), 1),
+                SurveyedPoint.of(at(200, 1, 0), 1));
+        PlaneThroughPoints found = PlaneThroughPoints.of(points);
+        assertTrue(found.breadth() < 0.01);
+        assertTrue(found.estimate().orElseThrow().greatestSigma() > 60);
+    }
+
+    @Test
+    void readsWithItsBreadth() {
+        assertEquals(
+                "0.0/000.0 (dip/dip direction), through 3 points, breadth 57.7 %",
+                PlaneThroughPoints.ofPositions(List.of(at(0, 0, 7), at(10, 0, 7), at(0, 10, 7)))
+                        .toString());
+    }
+}
