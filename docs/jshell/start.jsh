@@ -1,5 +1,7 @@
 import io.github.kernlot.orientation.*;
 import io.github.kernlot.orientation.line.*;
+import io.github.kernlot.orientation.rock.*;
+import io.github.kernlot.orientation.solve.*;
 import io.github.kernlot.orientation.sphere.*;
 import io.github.kernlot.survey.*;
 import io.github.kernlot.survey.check.*;

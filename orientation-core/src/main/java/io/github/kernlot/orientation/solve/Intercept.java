@@ -6,7 +6,7 @@ package io.github.kernlot.orientation.solve;
  * @param top where the hole pierces the wall that is called the top in every hole
  * @param base where it pierces the other wall
  */
-public record Intercept(SurveyedPoint top, SurveyedPoint base) {
+public record Intercept(ContactPoint top, ContactPoint base) {
 
     /**
      * An intercept.
@@ -15,7 +15,7 @@ public record Intercept(SurveyedPoint top, SurveyedPoint base) {
      * @param base where it pierces the other
      * @return the intercept
      */
-    public static Intercept of(SurveyedPoint top, SurveyedPoint base) {
+    public static Intercept of(ContactPoint top, ContactPoint base) {
         return new Intercept(top, base);
     }
 }

@@ -17,7 +17,7 @@ import org.apache.commons.math3.distribution.ChiSquaredDistribution;
  *
  * <p>Two holes leave two or four planes, or none; a third picks one, unless the holes lie symmetrically: then planes are tied, and
  * stay so however good the alphas. The plane has to be the same in all holes. Where it bends between them, or the direction of a hole is
- * wrong, the residuals do not measure the error (Bucher 1943, Economic Geology 38): use holes that diverge and lie close together.
+ * wrong, the residuals do not measure the error (Bucher 1943, Economic Geology 38, author from memory): use holes that diverge and lie close together.
  */
 public final class PlaneFromAlphas {
 

@@ -51,7 +51,7 @@ public final class PlaneThroughPoints {
     public static PlaneThroughPoints ofPositions(List<Position> positions) {
         PointFit fit = fit(positions, Collections.nCopies(positions.size(), PositionCovariance.ofSigma(1)));
         int free = positions.size() - 3;
-        OptionalDouble planarity = Curvature.probability(fit);
+        OptionalDouble planarity = Planarity.probability(fit);
         return free == 0
                 ? new PlaneThroughPoints(fit, Optional.empty(), 0, planarity)
                 : new PlaneThroughPoints(fit, estimate(fit, fit.chiSquare() / free), free, planarity);
@@ -65,10 +65,10 @@ public final class PlaneThroughPoints {
      * @throws IllegalArgumentException if there are fewer than three points, they lie on one line (or at one place), or a point has
      *     no uncertainty across the plane and could not be weighted against the others
      */
-    public static PlaneThroughPoints of(List<SurveyedPoint> points) {
+    public static PlaneThroughPoints of(List<ContactPoint> points) {
         List<PositionCovariance> covariances =
-                points.stream().map(SurveyedPoint::covariance).toList();
-        PointFit fit = fit(points.stream().map(SurveyedPoint::position).toList(), covariances);
+                points.stream().map(ContactPoint::covariance).toList();
+        PointFit fit = fit(points.stream().map(ContactPoint::position).toList(), covariances);
         int free = points.size() - 3;
         OptionalDouble planarity = free == 0
                 ? OptionalDouble.empty()

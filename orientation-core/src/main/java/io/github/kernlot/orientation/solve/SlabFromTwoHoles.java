@@ -62,7 +62,7 @@ public record SlabFromTwoHoles(PlaneEstimate estimate, double thickness, double 
 
     /** Adds one point's share: variance in dip, along strike, covariance, and variance of the thickness. */
     private static void add(
-            double[] sums, SurveyedPoint point, Vector onDip, Vector onStrike, Vector turn, Vector direct) {
+            double[] sums, ContactPoint point, Vector onDip, Vector onStrike, Vector turn, Vector direct) {
         PositionCovariance covariance = point.covariance();
         Vector onThickness =
                 onDip.times(turn.north()).plus(onStrike.times(turn.east())).plus(direct);
@@ -72,7 +72,7 @@ public record SlabFromTwoHoles(PlaneEstimate estimate, double thickness, double 
         sums[3] += Math.max(0, onThickness.dot(covariance.times(onThickness)));
     }
 
-    private static Vector way(SurveyedPoint from, SurveyedPoint to) {
+    private static Vector way(ContactPoint from, ContactPoint to) {
         Displacement way = to.position().minus(from.position());
         return new Vector(way.north(), way.east(), way.down());
     }

@@ -134,11 +134,11 @@ class PlaneThroughPointsTest {
         List<Position> positions = on(truth, PLACES);
         Random random = new Random(11);
         List<double[]> sigmas = new ArrayList<>();
-        List<SurveyedPoint> points = new ArrayList<>();
+        List<ContactPoint> points = new ArrayList<>();
         for (int i = 0; i < positions.size(); i++) {
             double[] sigma = {0.5 + i % 3, 0.3 + i % 2, 0.2 + 0.5 * (i % 4)};
             sigmas.add(sigma);
-            points.add(SurveyedPoint.of(positions.get(i), PositionCovariance.ofSigmas(sigma[0], sigma[1], sigma[2])));
+            points.add(ContactPoint.of(positions.get(i), PositionCovariance.ofSigmas(sigma[0], sigma[1], sigma[2])));
         }
         PlaneThroughPoints exact = PlaneThroughPoints.of(points);
         PlaneEstimate estimate = exact.estimate().orElseThrow();
@@ -152,11 +152,11 @@ class PlaneThroughPointsTest {
         double chiSquare = 0;
         int rejected = 0;
         for (int run = 0; run < runs; run++) {
-            List<SurveyedPoint> noisy = new ArrayList<>();
+            List<ContactPoint> noisy = new ArrayList<>();
             for (int i = 0; i < points.size(); i++) {
                 Position place = positions.get(i);
                 double[] sigma = sigmas.get(i);
-                noisy.add(SurveyedPoint.of(
+                noisy.add(ContactPoint.of(
                         at(
                                 place.easting() + sigma[0] * random.nextGaussian(),
                                 place.northing() + sigma[1] * random.nextGaussian(),
@@ -192,7 +192,7 @@ class PlaneThroughPointsTest {
         double scatter = Math.sqrt(
                 free.distances().stream().mapToDouble(each -> each * each).sum() / 5);
         PlaneThroughPoints given = PlaneThroughPoints.of(
-                noisy.stream().map(place -> SurveyedPoint.of(place, scatter)).toList());
+                noisy.stream().map(place -> ContactPoint.of(place, scatter)).toList());
         assertEquals(0, free.plane().angleTo(given.plane()), 1e-7);
         assertEquals(
                 given.estimate().orElseThrow().dipSigma(),
@@ -261,17 +261,15 @@ class PlaneThroughPointsTest {
         assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(List.of()));
         Position one = at(5, 5, 5);
         assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(List.of(one, one, one)));
-        List<SurveyedPoint> sharp = List.of(
-                SurveyedPoint.of(at(0, 0, 0), 0), SurveyedPoint.of(at(1, 0, 0), 1), SurveyedPoint.of(at(0, 1, 0), 1));
+        List<ContactPoint> sharp = List.of(
+                ContactPoint.of(at(0, 0, 0), 0), ContactPoint.of(at(1, 0, 0), 1), ContactPoint.of(at(0, 1, 0), 1));
         assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.of(sharp));
     }
 
     @Test
     void nearlyCollinearPointsGiveAWidePole() {
-        List<SurveyedPoint> points = List.of(
-                SurveyedPoint.of(at(0, 0, 0), 1),
-                SurveyedPoint.of(at(100, 0, 0), 1),
-                SurveyedPoint.of(at(200, 1, 0), 1));
+        List<ContactPoint> points = List.of(
+                ContactPoint.of(at(0, 0, 0), 1), ContactPoint.of(at(100, 0, 0), 1), ContactPoint.of(at(200, 1, 0), 1));
         PlaneThroughPoints found = PlaneThroughPoints.of(points);
         assertTrue(found.breadth() < 0.01);
         assertTrue(found.estimate().orElseThrow().greatestSigma() > 60);

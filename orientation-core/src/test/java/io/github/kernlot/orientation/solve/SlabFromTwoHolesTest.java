@@ -24,7 +24,7 @@ class SlabFromTwoHolesTest {
     }
 
     private static Intercept intercept(Position top, Position base, double sigma) {
-        return Intercept.of(SurveyedPoint.of(top, sigma), SurveyedPoint.of(base, sigma));
+        return Intercept.of(ContactPoint.of(top, sigma), ContactPoint.of(base, sigma));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -9,7 +9,7 @@ import io.github.kernlot.orientation.Position;
  * @param position the place
  * @param covariance how uncertain it is
  */
-public record SurveyedPoint(Position position, PositionCovariance covariance) {
+public record ContactPoint(Position position, PositionCovariance covariance) {
 
     /**
      * A place with its covariance.
@@ -18,8 +18,8 @@ public record SurveyedPoint(Position position, PositionCovariance covariance) {
      * @param covariance how uncertain it is
      * @return the point
      */
-    public static SurveyedPoint of(Position position, PositionCovariance covariance) {
-        return new SurveyedPoint(position, covariance);
+    public static ContactPoint of(Position position, PositionCovariance covariance) {
+        return new ContactPoint(position, covariance);
     }
 
     /**
@@ -30,7 +30,7 @@ public record SurveyedPoint(Position position, PositionCovariance covariance) {
      * @return the point
      * @throws IllegalArgumentException if sigma is negative or not finite
      */
-    public static SurveyedPoint of(Position position, double sigma) {
-        return new SurveyedPoint(position, PositionCovariance.ofSigma(sigma));
+    public static ContactPoint of(Position position, double sigma) {
+        return new ContactPoint(position, PositionCovariance.ofSigma(sigma));
     }
 }

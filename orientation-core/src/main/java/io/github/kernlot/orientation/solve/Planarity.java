@@ -12,12 +12,12 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 
 /** The F test of a surface of second order over the fitted plane against the plane itself. */
-final class Curvature {
+final class Planarity {
 
     private static final int LINEAR = 3;
     private static final int QUADRATIC = 6;
 
-    private Curvature() {}
+    private Planarity() {}
 
     /** How probable so much curvature is if there is none; empty below seven points, or where they do not spread enough to tell. */
     static OptionalDouble probability(PointFit fit) {
