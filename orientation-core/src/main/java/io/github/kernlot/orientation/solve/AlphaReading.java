@@ -9,18 +9,18 @@ import io.github.kernlot.orientation.internal.Require;
  *
  * @param hole the direction of the hole where the core was cut
  * @param alpha acute angle between plane and core axis, degrees in [0, 90]
- * @param alphaSigma its standard deviation, with what the structure itself wavers from hole to hole, degrees, above 0
+ * @param alphaSigma its standard deviation, with what the structure itself wavers from hole to hole, degrees in [1e-6, 180]
  */
 public record AlphaReading(HoleDirection hole, double alpha, double alphaSigma) {
 
     /**
      * Checks the numbers.
      *
-     * @throws IllegalArgumentException if alpha lies outside [0, 90] or the sigma is not a finite number above 0
+     * @throws IllegalArgumentException if alpha lies outside [0, 90] or the sigma outside its range
      */
     public AlphaReading {
         alpha = Require.inRange("alpha", alpha, 0, 90, "degrees");
-        Require.positive("alpha sigma", alphaSigma, "degrees");
+        Require.inRange("alpha sigma", alphaSigma, 1e-6, 180, "degrees");
     }
 
     /**
@@ -28,9 +28,9 @@ public record AlphaReading(HoleDirection hole, double alpha, double alphaSigma) 
      *
      * @param hole the direction of the hole
      * @param alpha degrees in [0, 90]
-     * @param alphaSigma degrees, above 0
+     * @param alphaSigma degrees in [1e-6, 180]
      * @return the reading
-     * @throws IllegalArgumentException if alpha lies outside [0, 90] or the sigma is not a finite number above 0
+     * @throws IllegalArgumentException if alpha lies outside [0, 90] or the sigma outside its range
      */
     public static AlphaReading of(HoleDirection hole, double alpha, double alphaSigma) {
         return new AlphaReading(hole, alpha, alphaSigma);

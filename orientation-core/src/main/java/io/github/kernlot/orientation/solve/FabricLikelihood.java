@@ -18,14 +18,18 @@ record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDevi
 
     private static final Vector AXIS = new Vector(1, 0, 0);
 
+    /** A sharper fabric than this, in degrees, would fall between the nodes of any grid. */
+    static final double LEAST_SCATTER = 0.05;
+
     /** A hemisphere in square degrees. */
     private static final double HEMISPHERE = 2 * Math.PI * Math.toDegrees(1) * Math.toDegrees(1);
 
     static FabricLikelihood of(Fabric fabric, CorePlane shown, double alphaSigma, double betaSigma) {
+        double scatter = Math.max(fabric.sigma(), LEAST_SCATTER);
         return new FabricLikelihood(
                 pole(shown.alpha(), shown.beta()),
-                Math.hypot(fabric.sigma(), alphaSigma),
-                Math.hypot(fabric.sigma(), Degrees.cos(shown.alpha()) * betaSigma),
+                Math.hypot(scatter, alphaSigma),
+                Math.hypot(scatter, Degrees.cos(shown.alpha()) * betaSigma),
                 fabric.stray());
     }
 

@@ -20,7 +20,8 @@ import java.util.stream.Collectors;
  *
  * <p>Across the core (alpha 90) the fabric says nothing of the line. Along the core (alpha 0) it says it but for half a turn. A fabric
  * that is not where it is taken to be orients core wrongly, and no reading of beta shows it; the misfit of alpha may. Where a hole has
- * marks, {@code ReferenceLine} of the package {@code line} weighs them against the fabric; this is for core without.
+ * marks, {@code ReferenceLine} of the package {@code line} weighs them against the fabric; this is for core without. A fabric scatters by
+ * 0.05 degrees at least: less is taken as that.
  */
 public final class FabricLine {
 
@@ -133,7 +134,8 @@ public final class FabricLine {
         }
 
         double precision() {
-            double sigma = Math.hypot(reading.fabric().sigma() * lever(), reading.betaSigma());
+            double scatter = Math.max(reading.fabric().sigma(), FabricLikelihood.LEAST_SCATTER);
+            double sigma = Math.hypot(scatter * lever(), reading.betaSigma());
             return 1 / (sigma * sigma);
         }
 

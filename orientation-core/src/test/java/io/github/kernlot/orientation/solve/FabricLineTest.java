@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.PlaneOrientation;
@@ -187,6 +188,75 @@ class FabricLineTest {
         FabricLine line = FabricLine.of(PATH, List.of(reading(new Fabric(MEAN, 5, 0), 42, 265)));
         assertEquals(line.frameAt(100), line.frameAt(3));
         assertEquals(line.modes().get(0).carriedAngle(), line.frameAt(50).turnFrom(PATH.carriedFrameAt(50)), 1e-9);
+    }
+
+    /** A hole that keeps its inclination and turns by 0.3 degrees a metre, so that a scribe turns on it. */
+    private record TurningPath(double inclination) implements HolePath {
+
+        @Override
+        public HoleDirection directionAt(double depth) {
+            return HoleDirection.ofInclination(inclination, 90 + 0.3 * depth);
+        }
+
+        @Override
+        public CoreFrame carriedFrameAt(double depth) {
+            CoreFrame frame = CoreFrame.carriedTo(directionAt(0));
+            for (int i = 1; i <= 400; i++) {
+                frame = frame.carriedAlong(directionAt(depth * i / 400));
+            }
+            return frame;
+        }
+
+        @Override
+        public Displacement displacementAt(double depth) {
+            return Displacement.ZERO;
+        }
+
+        @Override
+        public double scribeTurn(double from, double to) {
+            return -Math.cos(Math.toRadians(inclination)) * 0.3 * (to - from);
+        }
+    }
+
+    @Test
+    void theLineIsCarriedFromReadingToReading() {
+        TurningPath path = new TurningPath(30);
+        Fabric fabric = new Fabric(MEAN, 4, 0);
+        List<FabricReading> readings = new ArrayList<>();
+        for (double depth : new double[] {10, 60, 110}) {
+            CorePlane shown = path.carriedFrameAt(depth).turned(77).toCore(MEAN);
+            readings.add(new FabricReading(depth, shown, fabric, 2, 5));
+        }
+        FabricLine line = FabricLine.of(path, readings);
+        assertEquals(77, line.modes().get(0).carriedAngle(), 1e-3);
+        double turned = line.lineAt(110, WallReference.lowSide()).mean()
+                - line.lineAt(10, WallReference.lowSide()).mean();
+        assertEquals(0, Degrees.wrap180(turned - path.scribeTurn(10, 110)), 0.01);
+        assertTrue(Math.abs(path.scribeTurn(10, 110)) > 20);
+    }
+
+    @Test
+    void turningTheNorthLeavesTheLineFromTheLowSide() {
+        List<FabricReading> readings =
+                List.of(reading(new Fabric(MEAN, 5, 0.1), 42, 265), reading(new Fabric(MEAN, 5, 0.1), 39, 262));
+        Fabric turned = new Fabric(MEAN.withAzimuthTurned(123), 5, 0.1);
+        double first =
+                FabricLine.of(PATH, readings).lineAt(1, WallReference.lowSide()).mean();
+        double second = FabricLine.of(
+                        HolePath.straight(HOLE.withAzimuthTurned(123)),
+                        List.of(reading(turned, 42, 265), reading(turned, 39, 262)))
+                .lineAt(1, WallReference.lowSide())
+                .mean();
+        assertEquals(first, second, 1e-6);
+    }
+
+    @Test
+    void aFabricWithoutScatterAndStraysGivesNumbers() {
+        FabricLine line = FabricLine.of(
+                PATH, List.of(new FabricReading(1, CorePlane.of(10, 3), new Fabric(MEAN, 1e-200, 0), 0, 0)));
+        assertTrue(line.sigma() >= 0);
+        FabricWitness witness = line.witnesses().get(0);
+        assertEquals(1, witness.memberProbability() + witness.turnedProbability() + witness.strayProbability(), 1e-9);
     }
 
     @Test
