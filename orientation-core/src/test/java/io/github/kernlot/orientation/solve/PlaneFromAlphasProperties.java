@@ -10,6 +10,7 @@ import io.github.kernlot.orientation.internal.Degrees;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Assume;
+import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -58,7 +59,7 @@ class PlaneFromAlphasProperties {
         }
     }
 
-    @Property(tries = 50)
+    @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
     void turningTheNorthTurnsTheBest(
             @ForAll PlaneOrientation plane,
             @ForAll @Size(value = 4) List<HoleDirection> holes,
