@@ -7,9 +7,12 @@ import io.github.kernlot.survey.*;
 import io.github.kernlot.survey.check.*;
 import io.github.kernlot.survey.combine.*;
 import io.github.kernlot.survey.hole.*;
+import io.github.kernlot.survey.north.*;
 import io.github.kernlot.survey.picture.*;
+import io.github.kernlot.survey.sensor.*;
 import io.github.kernlot.survey.table.*;
 import io.github.kernlot.survey.uncertainty.*;
 import java.nio.file.Path;
+import java.time.LocalDate;
 
 Job read(String folder) { return Job.read(Path.of(folder)); }

@@ -46,7 +46,7 @@ public record NorthConversion(int stations, double firstDepth, double lastDepth,
     /**
      * What the angle is made of, with the sources.
      *
-     * @return in words: {@code + declination 3.2000 (given) - convergence -0.8000 (given)}
+     * @return in words: {@code declination 3.2000 (given) - convergence -0.8000 (given)}
      * @throws IllegalArgumentException if the reference has no way to the north
      */
     public String why() {

@@ -181,7 +181,7 @@ public record NorthReference(
     private void addTerm(StringJoiner terms, North which, boolean plus) {
         if (which != North.TRUE) {
             boolean magnetic = which == North.MAGNETIC;
-            terms.add((plus ? "+ " : "- ")
+            terms.add((plus ? "" : "- ")
                     + String.format(
                             Locale.ROOT,
                             "%s %.4f (%s)",
@@ -201,10 +201,19 @@ public record NorthReference(
      */
     @Override
     public String toString() {
+        return text(from(declinationSource), from(convergenceSource));
+    }
+
+    /** The north and the angles without their sources. */
+    String withoutSources() {
+        return text("", "");
+    }
+
+    private String text(String afterDeclination, String afterConvergence) {
         StringJoiner known =
                 new StringJoiner(", ", text(north) + " north (", ")").setEmptyValue(text(north) + " north");
-        declination.ifPresent(angle -> known.add("declination " + Degrees.text(angle) + from(declinationSource)));
-        convergence.ifPresent(angle -> known.add("convergence " + Degrees.text(angle) + from(convergenceSource)));
+        declination.ifPresent(angle -> known.add("declination " + Degrees.text(angle) + afterDeclination));
+        convergence.ifPresent(angle -> known.add("convergence " + Degrees.text(angle) + afterConvergence));
         return known.toString();
     }
 

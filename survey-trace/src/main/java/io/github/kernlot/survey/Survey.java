@@ -160,6 +160,6 @@ public final class Survey {
                 "%d stations to %.2f m, azimuths from %s",
                 stations.size(),
                 stations.get(stations.size() - 1).depth(),
-                north);
+                north.withoutSources());
     }
 }

@@ -86,6 +86,6 @@ public record SurveyPart(List<SurveyStation> stations, NorthReference north) {
                 "%d %s, azimuths from %s",
                 stations.size(),
                 stations.size() == 1 ? "station" : "stations",
-                north);
+                north.withoutSources());
     }
 }

@@ -92,13 +92,13 @@ class SurveyNorthsTest {
         assertEquals(North.MAGNETIC, conversion.from());
         assertEquals(North.GRID, conversion.to());
         assertEquals(4.0, conversion.added(), 1e-12);
-        assertEquals("+ declination 3.2000 (a model) - convergence -0.8000 (a grid)", conversion.why());
+        assertEquals("declination 3.2000 (a model) - convergence -0.8000 (a grid)", conversion.why());
         assertEquals(
                 "2 stations, 30.00 to 60.00 m: magnetic to grid north, +4.0000 degrees = "
-                        + "+ declination 3.2000 (a model) - convergence -0.8000 (a grid)",
+                        + "declination 3.2000 (a model) - convergence -0.8000 (a grid)",
                 conversion.toString());
         assertEquals(
-                "+ convergence -0.8000 (given)",
+                "convergence -0.8000 (given)",
                 Survey.of(List.of(UPPER), MAGNETIC.with(North.GRID))
                         .to(North.TRUE)
                         .conversions()

@@ -1,5 +1,6 @@
 package io.github.kernlot.survey.north;
 
+import io.github.kernlot.orientation.internal.Require;
 import java.util.Locale;
 
 /**
@@ -13,9 +14,20 @@ import java.util.Locale;
 public record MagneticChange(MagneticField field, double north, double east, double down) {
 
     /**
+     * Checks the changes.
+     *
+     * @throws IllegalArgumentException if one is not finite
+     */
+    public MagneticChange {
+        north = Require.finite("change towards north", north, "nT a year");
+        east = Require.finite("change towards east", east, "nT a year");
+        down = Require.finite("change downwards", down, "nT a year");
+    }
+
+    /**
      * The drift of magnetic north.
      *
-     * @return degrees a year, east positive; NaN never: 0 where the field has no horizontal part
+     * @return degrees a year, east positive; 0 where the field has no horizontal part
      */
     public double declination() {
         double horizontal = field.horizontal();
@@ -37,20 +49,23 @@ public record MagneticChange(MagneticField field, double north, double east, dou
     /**
      * The change of the total intensity.
      *
-     * @return nanotesla a year
+     * @return nanotesla a year; 0 where there is no field
      */
     public double total() {
-        return (field.north() * north + field.east() * east + field.down() * down) / field.total();
+        double total = field.total();
+        return total == 0 ? 0 : (field.north() * north + field.east() * east + field.down() * down) / total;
     }
 
     /**
      * The change of the dip.
      *
-     * @return degrees a year, positive where the field becomes steeper downwards
+     * @return degrees a year, positive where the field becomes steeper downwards; 0 where there is no field
      */
     public double dip() {
         double total = field.total();
-        return Math.toDegrees((field.horizontal() * down - field.down() * horizontal()) / (total * total));
+        return total == 0
+                ? 0
+                : Math.toDegrees((field.horizontal() * down - field.down() * horizontal()) / (total * total));
     }
 
     /** The drift: {@code declination +0.12, dip -0.03 degrees a year}. */

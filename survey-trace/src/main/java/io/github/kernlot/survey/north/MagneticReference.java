@@ -1,5 +1,6 @@
 package io.github.kernlot.survey.north;
 
+import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.survey.NorthReference;
 import java.util.Locale;
 
@@ -28,6 +29,15 @@ public record MagneticReference(
     private static final double DECLINATION_SIGMA = 0.26;
 
     private static final double DECLINATION_SIGMA_TIMES_HORIZONTAL = 5_417;
+
+    /**
+     * Checks the year.
+     *
+     * @throws IllegalArgumentException if it is not finite
+     */
+    public MagneticReference {
+        decimalYear = Require.finite("decimal year", decimalYear, "");
+    }
 
     /**
      * Where magnetic north lies from true north.

@@ -3,9 +3,11 @@ package io.github.kernlot.survey.table;
 import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
+import io.github.kernlot.survey.SurveyPart;
 import io.github.kernlot.survey.SurveyStation;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,14 +79,13 @@ record SurveyRows(String name, List<StationRow> recorded) {
 
     /** The survey from grid north. */
     Survey onGrid(NorthReference hole) {
-        List<North> norths = recorded.stream()
-                .map(station -> station.north().orElse(hole.north()))
-                .distinct()
-                .toList();
-        if (norths.size() == 1) {
-            return Survey.of(recorded.stream().map(StationRow::station).toList(), hole.with(norths.get(0)))
-                    .toGrid();
+        Map<North, List<SurveyStation>> byNorth = new EnumMap<>(North.class);
+        for (StationRow station : recorded) {
+            byNorth.computeIfAbsent(station.north().orElse(hole.north()), north -> new ArrayList<>())
+                    .add(station.station());
         }
-        return Survey.of(recorded.stream().map(station -> station.onGrid(hole)).toList(), hole.with(North.GRID));
+        return Survey.ofParts(byNorth.entrySet().stream()
+                .map(part -> SurveyPart.of(part.getValue(), hole.with(part.getKey())))
+                .toList());
     }
 }
