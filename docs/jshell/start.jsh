@@ -9,6 +9,7 @@ import io.github.kernlot.survey.combine.*;
 import io.github.kernlot.survey.hole.*;
 import io.github.kernlot.survey.north.*;
 import io.github.kernlot.survey.picture.*;
+import io.github.kernlot.survey.place.*;
 import io.github.kernlot.survey.sensor.*;
 import io.github.kernlot.survey.table.*;
 import io.github.kernlot.survey.uncertainty.*;

@@ -16,8 +16,8 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class ApproachSearch {
 
-    /** Distances that differ by less are taken as the same, metres. */
-    static final double TOLERANCE = 1e-8;
+    /** Nothing is nearer than what is found by more than this, metres. */
+    static final double TOLERANCE = 1e-6;
 
     /** Places are as near as each other within this, metres. */
     private static final double TIE = 1e-9;
@@ -73,9 +73,7 @@ final class ApproachSearch {
             }
             double middle = from + (to - from) / 2;
             Vector place = path.way(middle);
-            return new Piece[] {
-                of(path, leg, 1, from, start, middle, place), of(path, leg, 1, middle, place, to, end)
-            };
+            return new Piece[] {of(path, leg, 1, from, start, middle, place), of(path, leg, 1, middle, place, to, end)};
         }
 
         double length() {
@@ -150,21 +148,19 @@ final class ApproachSearch {
         double depth = mine.from() + chords.onOne() * mine.length();
         double otherDepth = its.from() + chords.onOther() * its.length();
         Link link = link(Math.min(depth, mine.to()), Math.min(otherDepth, its.to()));
-        return new Pair(mine, its, chords.distance() - mine.bulge() - its.bulge(), link);
+        return new Pair(mine, its, Math.max(0, chords.distance() - mine.bulge() - its.bulge()), link);
     }
 
     private Link link(double depth, double otherDepth) {
         return new Link(
-                depth,
-                otherDepth,
-                other.way(otherDepth).minus(one.way(depth)).length());
+                depth, otherDepth, other.way(otherDepth).minus(one.way(depth)).length());
     }
 
     /** The depths where the slope of the distance is zero or turns up, beside those that were found. */
     private Link refined(Link found) {
         double depth = foot(at -> along(one, at, other.way(otherFoot(at, found))), found.depth(), one);
         Link refined = link(depth, otherFoot(depth, found));
-        return refined.distance() <= found.distance() ? refined : found;
+        return refined.distance() <= found.distance() + ROUNDING ? refined : found;
     }
 
     private double otherFoot(double depth, Link found) {

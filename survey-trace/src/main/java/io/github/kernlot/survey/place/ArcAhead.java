@@ -89,8 +89,7 @@ public record ArcAhead(Toolface toolface, double doglegSeverity, double length) 
             return new ArcAhead(straight(start), 0, checked);
         }
         Vector across = Legs.vector(target).across(Legs.vector(start.direction()));
-        return new ArcAhead(
-                Toolface.of(across, start.direction()), dogleg * SEVERITY_LENGTH / checked, checked);
+        return new ArcAhead(Toolface.of(across, start.direction()), dogleg * SEVERITY_LENGTH / checked, checked);
     }
 
     private static Toolface straight(TracePoint start) {
@@ -131,7 +130,8 @@ public record ArcAhead(Toolface toolface, double doglegSeverity, double length) 
         double half = Math.toRadians(dogleg) / 2;
         // (sin b) / b and (1 - cos b) / b by the half angle, which loses nothing near 0
         double sinc = half == 0 ? 1 : Math.sin(half) / half;
-        Vector way = tangent.times(Math.cos(half)).plus(side.times(Math.sin(half))).times(length * sinc);
+        Vector way =
+                tangent.times(Math.cos(half)).plus(side.times(Math.sin(half))).times(length * sinc);
         Vector end = tangent.times(Degrees.cos(dogleg)).plus(side.times(Degrees.sin(dogleg)));
         return new TracePoint(
                 start.depth() + length,

@@ -21,7 +21,8 @@ record Chords(double onOne, double onOther, double distance) {
         Chords best = at(0, fraction(start, otherStart, otherChord), apart, chord, otherChord);
         best = nearer(best, at(fraction(otherStart, start, chord), 0, apart, chord, otherChord));
         best = nearer(best, at(fraction(otherEnd, start, chord), 1, apart, chord, otherChord));
-        // the feet of the common perpendicular: det(apart, d2, d1 x d2) / |d1 x d2|^2 and det(apart, d1, d1 x d2) / |d1 x d2|^2
+        // the feet of the common perpendicular: det(apart, d2, d1 x d2) / |d1 x d2|^2 and det(apart, d1, d1 x d2) / |d1
+        // x d2|^2
         Vector common = chord.cross(otherChord);
         double square = common.dot(common);
         double onOne = apart.cross(otherChord).dot(common) / square;

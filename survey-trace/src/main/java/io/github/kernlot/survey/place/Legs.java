@@ -4,11 +4,11 @@ import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.survey.HoleTrace;
-import io.github.kernlot.survey.SurveyStation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
 
 /**
  * A path cut into legs on each of which it is smooth, has a known greatest curvature and turns by a right angle at most. Depth is
@@ -21,6 +21,7 @@ final class Legs {
     private final double[] depths;
     private final Vector[] ways;
     private final double[] curvatures;
+    private final List<Boolean> plane;
     private final DoubleFunction<Vector> way;
     private final DoubleFunction<Vector> tangent;
 
@@ -28,50 +29,43 @@ final class Legs {
             double[] depths,
             Vector[] ways,
             double[] curvatures,
+            List<Boolean> plane,
             DoubleFunction<Vector> way,
             DoubleFunction<Vector> tangent) {
         this.depths = depths;
         this.ways = ways;
         this.curvatures = curvatures;
+        this.plane = plane;
         this.way = way;
         this.tangent = tangent;
     }
 
     /** The legs of a trace between two depths. */
     static Legs of(HoleTrace trace, double from, double to) {
-        List<Double> depths = new ArrayList<>();
-        List<Double> curvatures = new ArrayList<>();
-        depths.add(from);
-        double[] breaks = trace.survey().stations().stream()
-                .mapToDouble(SurveyStation::depth)
+        double[] breaks = DoubleStream.concat(
+                        DoubleStream.of(from, to),
+                        DoubleStream.of(trace.breakDepths()).filter(depth -> depth > from && depth < to))
+                .sorted()
                 .toArray();
-        for (int i = 0; i <= breaks.length; i++) {
-            double begin = Math.max(from, i == 0 ? 0 : breaks[i - 1]);
-            double end = Math.min(to, i == breaks.length ? trace.reach() : breaks[i]);
-            if (end > begin) {
-                boolean arc = i > 0 && i < breaks.length;
-                double curvature = arc
-                        ? vector(trace.directionAt(breaks[i - 1])).angleTo(vector(trace.directionAt(breaks[i])))
-                                / (breaks[i] - breaks[i - 1])
-                        : 0;
-                int parts = (int) Math.ceil(curvature * (end - begin) / GREATEST_TURN);
-                for (int part = 1; part < parts; part++) {
-                    depths.add(begin + (end - begin) * part / parts);
-                    curvatures.add(curvature);
-                }
-                depths.add(end);
-                curvatures.add(curvature);
+        List<Double> depths = new ArrayList<>(List.of(from));
+        List<Double> curvatures = new ArrayList<>();
+        List<Boolean> plane = new ArrayList<>();
+        for (int i = 1; i < breaks.length; i++) {
+            double length = breaks[i] - breaks[i - 1];
+            Bend bend = Bend.of(trace, breaks[i - 1], breaks[i]);
+            int parts = Math.max(1, (int) Math.ceil(bend.curvature() * length / GREATEST_TURN));
+            for (int part = 1; part <= parts; part++) {
+                depths.add(part == parts ? breaks[i] : breaks[i - 1] + length * part / parts);
+                curvatures.add(bend.curvature());
+                plane.add(bend.isPlane());
             }
-        }
-        if (curvatures.isEmpty()) {
-            depths.add(to);
-            curvatures.add(0.0);
         }
         DoubleFunction<Vector> way = depth -> vector(trace.displacementAt(depth));
         return new Legs(
                 depths.stream().mapToDouble(Double::doubleValue).toArray(),
                 depths.stream().map(way::apply).toArray(Vector[]::new),
                 curvatures.stream().mapToDouble(Double::doubleValue).toArray(),
+                plane,
                 way,
                 depth -> vector(trace.directionAt(depth)));
     }
@@ -82,6 +76,7 @@ final class Legs {
                 new double[] {0, 0},
                 new Vector[] {place, place},
                 new double[] {0},
+                List.of(true),
                 depth -> place,
                 depth -> new Vector(0, 0, 0));
     }
@@ -103,7 +98,8 @@ final class Legs {
         for (int i = 0; i < moved.length; i++) {
             moved[i] = ways[i].plus(shift);
         }
-        return new Legs(depths, moved, curvatures, depth -> way.apply(depth).plus(shift), tangent);
+        return new Legs(
+                depths, moved, curvatures, plane, depth -> way.apply(depth).plus(shift), tangent);
     }
 
     int count() {
@@ -129,6 +125,11 @@ final class Legs {
     /** The greatest curvature on a leg, radians in a metre. */
     double curvature(int leg) {
         return curvatures[leg];
+    }
+
+    /** Whether a leg is a circular arc or straight, and not a curve on a cylinder. */
+    boolean isPlane(int leg) {
+        return plane.get(leg);
     }
 
     double from() {

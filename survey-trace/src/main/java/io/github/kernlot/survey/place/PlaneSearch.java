@@ -12,7 +12,8 @@ import java.util.stream.DoubleStream;
  * change of its sign is one crossing and no change is none.
  *
  * <p>On an arc the slope f' = n . t is a sinusoid with half a period of 180 degrees, and a leg turns by 90 at most: f' has one zero
- * there where its signs at the ends differ, and else none.
+ * there where its signs at the ends differ, and else none. On a curve on a cylinder f' is followed down to where it is surely not
+ * zero or f is flat, see {@link Turns#on}.
  */
 final class PlaneSearch {
 

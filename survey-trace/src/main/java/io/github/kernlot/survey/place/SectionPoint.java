@@ -26,7 +26,6 @@ public record SectionPoint(double along, double offset, double elevation) {
     /** The coordinates with their names. */
     @Override
     public String toString() {
-        return String.format(
-                Locale.ROOT, "along %.2f, offset %.2f, elevation %.2f m", along, offset, elevation);
+        return String.format(Locale.ROOT, "along %.2f, offset %.2f, elevation %.2f m", along, offset, elevation);
     }
 }

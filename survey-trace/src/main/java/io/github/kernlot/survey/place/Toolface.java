@@ -25,7 +25,8 @@ public record Toolface(double angle, WallReference from) {
     public Toolface {
         angle = Require.azimuth("toolface", angle);
         if (!from.equals(WallReference.highSide()) && !from.equals(WallReference.north())) {
-            throw new IllegalArgumentException("a toolface from " + from + "; expected one from the high side or north");
+            throw new IllegalArgumentException(
+                    "a toolface from " + from + "; expected one from the high side or north");
         }
     }
 

@@ -35,8 +35,7 @@ public record TracePoint(double depth, Position position, HoleDirection directio
      * @throws IllegalArgumentException if the trace does not reach that depth
      */
     public static TracePoint at(HoleTrace trace, double depth) {
-        return new TracePoint(
-                depth, trace.positionAt(depth), trace.directionAt(depth), trace.isExtrapolated(depth));
+        return new TracePoint(depth, trace.positionAt(depth), trace.directionAt(depth), trace.isExtrapolated(depth));
     }
 
     /** Depth, place and direction, and whether it lies beyond the stations. */

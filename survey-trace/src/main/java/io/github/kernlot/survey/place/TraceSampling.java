@@ -3,7 +3,6 @@ package io.github.kernlot.survey.place;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.survey.HoleTrace;
-import io.github.kernlot.survey.SurveyStation;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -18,7 +17,7 @@ public final class TraceSampling {
     private TraceSampling() {}
 
     /**
-     * The points of a trace at every whole multiple of a step of depth, at every station, at the collar and at the end.
+     * The points of a trace at every whole multiple of a step of depth, at every station and corner, at the collar and at the end.
      *
      * @param trace the trace
      * @param step the step of depth, metres, above 0
@@ -40,7 +39,7 @@ public final class TraceSampling {
     }
 
     /**
-     * The points of a trace at every whole multiple of a step of elevation, however often the hole comes there, at every station, at
+     * The points of a trace at every whole multiple of a step of elevation, however often the hole comes there, at every station and corner, at
      * the collar and at the end.
      *
      * @param trace the trace
@@ -67,9 +66,7 @@ public final class TraceSampling {
     }
 
     private static List<TracePoint> points(HoleTrace trace, double[] between, double end) {
-        double[] kept = DoubleStream.concat(
-                        DoubleStream.of(0, end),
-                        trace.survey().stations().stream().mapToDouble(SurveyStation::depth))
+        double[] kept = DoubleStream.concat(DoubleStream.of(0, end), DoubleStream.of(trace.breakDepths()))
                 .filter(depth -> depth <= end)
                 .sorted()
                 .distinct()

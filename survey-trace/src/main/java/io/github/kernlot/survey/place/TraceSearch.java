@@ -101,7 +101,8 @@ public final class TraceSearch {
     }
 
     /**
-     * The point of the hole that is nearest to a place. Of several that are as near within 1e-8 m, it is the one of least depth.
+     * The point of the hole that is nearest to a place. Its depth is refined to where the distance no longer falls; no other point is
+     * nearer by more than 1e-6 m. Of several that are as near within 1e-9 m, it is the one of least depth.
      *
      * @param place the place
      * @return the point and the way from it to the place
@@ -109,13 +110,14 @@ public final class TraceSearch {
     public NearestPoint nearestTo(Position place) {
         Vector way = Legs.vector(place.minus(trace.collar()));
         ApproachSearch.Link link = new ApproachSearch(legs, Legs.ofPoint(way)).closest();
-        return new NearestPoint(TracePoint.at(trace, link.depth()), Legs.displacement(way.minus(legs.way(link.depth()))));
+        return new NearestPoint(
+                TracePoint.at(trace, link.depth()), Legs.displacement(way.minus(legs.way(link.depth()))));
     }
 
     /**
-     * Where this hole comes closest to another one. Of several places that are as close within 1e-8 m, it is the one of least depth
-     * in this hole: of two branches with the same upper part it is the beginning of what they share. Ask {@link #between} for the
-     * part below.
+     * Where this hole comes closest to another one. The depths are refined to where the distance no longer falls; no other two
+     * points are closer by more than 1e-6 m. Of several places that are as close within 1e-9 m, it is the one of least depth in this
+     * hole: of two branches with the same upper part it is the beginning of what they share. Ask {@link #between} for the part below.
      *
      * @param other a search along the other hole, or along a part of it
      * @return both points and the way between them

@@ -46,9 +46,7 @@ public record VerticalSection(Position origin, double azimuth) {
         double cosine = Degrees.cos(azimuth);
         double sine = Degrees.sin(azimuth);
         return new SectionPoint(
-                way.north() * cosine + way.east() * sine,
-                way.east() * cosine - way.north() * sine,
-                place.elevation());
+                way.north() * cosine + way.east() * sine, way.east() * cosine - way.north() * sine, place.elevation());
     }
 
     /**

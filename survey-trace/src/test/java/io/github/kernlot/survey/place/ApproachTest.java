@@ -7,10 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.Position;
+import io.github.kernlot.survey.DesurveyMethod;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.TraceSettings;
 import io.github.kernlot.survey.Traces;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -25,8 +27,14 @@ import org.junit.jupiter.api.Test;
 class ApproachTest {
 
     private static HoleTrace at(Displacement shift, List<SurveyStation> stations) {
-        return HoleTrace.minimumCurvature(
-                Traces.COLLAR.plus(shift), Survey.of(stations, NorthReference.grid()), 1000);
+        return at(shift, stations, DesurveyMethod.MINIMUM_CURVATURE);
+    }
+
+    private static HoleTrace at(Displacement shift, List<SurveyStation> stations, DesurveyMethod method) {
+        return HoleTrace.of(
+                Traces.COLLAR.plus(shift),
+                Survey.of(stations, NorthReference.grid()),
+                TraceSettings.assumed().withMethod(method).withExtrapolationLimit(1000));
     }
 
     private static HoleTrace straight(Displacement shift, double inclination, double azimuth) {
@@ -60,23 +68,27 @@ class ApproachTest {
         Approach found = TraceSearch.of(one).between(100, 600).closestTo(TraceSearch.of(other));
 
         assertTrue(found.isParallel());
-        double distance = new Line(Vector3D.ZERO, Traces.vector(one.directionAt(0)), 1e-10)
-                .distance(new Vector3D(6, -8, 0));
+        double distance =
+                new Line(Vector3D.ZERO, Traces.vector(one.directionAt(0)), 1e-10).distance(new Vector3D(6, -8, 0));
         assertEquals(distance, found.distance(), 1e-9);
         assertEquals(100, found.depth(), 1e-3);
     }
 
+    /** The bound between two curves side by side is sharp only on short pieces: the hardest case for the search. */
     @Test
     void curvedHolesThatRunSideBySideAnswerSoon() {
-        List<SurveyStation> stations = Traces.drifting(new Random(7), 40, 5);
-        HoleTrace one = at(Displacement.ZERO, stations);
-        HoleTrace other = at(new Displacement(0, 5, 0), stations);
-        TraceSearch upper = TraceSearch.of(one);
+        List<SurveyStation> stations = new ArrayList<>();
+        for (int i = 0; i < 40; i++) {
+            stations.add(SurveyStation.ofInclination(30 * i, 10 + 1.5 * i, 0));
+        }
+        TraceSearch one = TraceSearch.of(at(Displacement.ZERO, stations));
+        TraceSearch other = TraceSearch.of(at(new Displacement(0, 5, 0), stations));
 
-        Approach found = assertTimeout(
-                Duration.ofSeconds(20), () -> upper.closestTo(TraceSearch.of(other)), "too slow");
+        Approach found = assertTimeout(Duration.ofSeconds(20), () -> one.closestTo(other));
 
-        assertTrue(found.distance() <= 5);
+        assertEquals(5, found.distance(), 1e-9);
+        assertEquals(0, found.depth(), 1e-3);
+        assertTrue(found.isParallel());
     }
 
     @Test
@@ -105,8 +117,7 @@ class ApproachTest {
         HoleTrace one = straight(Displacement.ZERO, 30, 40);
         HoleTrace other = straight(new Displacement(50, 0, 100), 90, 90);
 
-        Approach found =
-                TraceSearch.of(one).closestTo(TraceSearch.of(other).between(17, 17));
+        Approach found = TraceSearch.of(one).closestTo(TraceSearch.of(other).between(17, 17));
         NearestPoint nearest = TraceSearch.of(one).nearestTo(other.positionAt(17));
 
         assertEquals(nearest.depth(), found.depth(), 1e-9);
@@ -119,8 +130,7 @@ class ApproachTest {
         Random random = new Random(seed);
         HoleTrace one = straight(Displacement.ZERO, 180 * random.nextDouble(), 360 * random.nextDouble());
         HoleTrace other = straight(
-                new Displacement(
-                        100 * random.nextGaussian(), 100 * random.nextGaussian(), 100 * random.nextGaussian()),
+                new Displacement(100 * random.nextGaussian(), 100 * random.nextGaussian(), 100 * random.nextGaussian()),
                 180 * random.nextDouble(),
                 360 * random.nextDouble());
 
@@ -191,10 +201,12 @@ class ApproachTest {
         Random random = new Random(seed);
         List<SurveyStation> stations = Traces.wandering(random, 6);
         List<SurveyStation> others = Traces.wandering(random, 6);
-        HoleTrace one = at(Displacement.ZERO, stations);
+        DesurveyMethod[] methods = DesurveyMethod.values();
+        HoleTrace one = at(Displacement.ZERO, stations, methods[random.nextInt(methods.length)]);
         HoleTrace other = at(
                 new Displacement(50 * random.nextGaussian(), 50 * random.nextGaussian(), 50 * random.nextGaussian()),
-                others);
+                others,
+                methods[random.nextInt(methods.length)]);
         double end = Traces.lastDepth(stations);
         double otherEnd = Traces.lastDepth(others);
 
@@ -204,9 +216,9 @@ class ApproachTest {
         Approach back = there.closestTo(here);
 
         double least = leastOnGrids(one, end, other, otherEnd);
-        assertTrue(found.distance() <= least + 1e-8, found + " and " + least);
+        assertTrue(found.distance() <= least + 1e-6, found + " and " + least);
         assertEquals(least, found.distance(), 1e-2 * (end + otherEnd) / 150);
-        assertEquals(found.distance(), back.distance(), 1e-8);
+        assertEquals(found.distance(), back.distance(), 2e-6);
         assertEquals(
                 found.distance(),
                 vector(other.positionAt(found.otherDepth())).distance(vector(one.positionAt(found.depth()))),
@@ -224,7 +236,7 @@ class ApproachTest {
         TraceSearch other = TraceSearch.of(at(new Displacement(40, 30, 0), stations.subList(0, 8_000)));
         Position place = one.trace().positionAt(1234.5).plus(new Displacement(3, 1, 0));
 
-        assertTimeout(Duration.ofSeconds(5), () -> {
+        assertTimeout(Duration.ofSeconds(20), () -> {
             for (int i = 0; i < 50; i++) {
                 assertFalse(one.atVerticalDepth(20.0 * i).isEmpty());
                 assertTrue(one.nearestTo(place).distance() < 4);

@@ -71,9 +71,7 @@ class ArcAheadTest {
             String source) {
         TracePoint start = start(inclination1, azimuth1);
         ArcAhead arc = ArcAhead.toDirection(start, HoleDirection.ofInclination(inclination2, azimuth2), length);
-        ArcAhead onwards = straight
-                ? new ArcAhead(Toolface.fromHighSide(0), 0, ahead)
-                : arc.withLength(length + ahead);
+        ArcAhead onwards = straight ? new ArcAhead(Toolface.fromHighSide(0), 0, ahead) : arc.withLength(length + ahead);
 
         TracePoint end = onwards.from(straight ? arc.from(start) : start);
 
@@ -113,19 +111,18 @@ class ArcAheadTest {
         // looking up, the compass runs the other way
         ArcAhead up = ArcAhead.toDirection(start(180, 0), HoleDirection.ofInclination(170, 230), 60);
         assertEquals(130, up.toolface().angle(), 1e-12);
+        assertThrows(IllegalArgumentException.class, () -> new ArcAhead(Toolface.fromHighSide(10), 3, 30).from(start));
         assertThrows(
-                IllegalArgumentException.class,
-                () -> new ArcAhead(Toolface.fromHighSide(10), 3, 30).from(start));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> new ArcAhead(Toolface.fromNorth(10), 3, 30).from(start(90, 0)));
+                IllegalArgumentException.class, () -> new ArcAhead(Toolface.fromNorth(10), 3, 30).from(start(90, 0)));
     }
 
     @Test
     void aTargetOnTheTangentIsReachedStraight() {
         TracePoint start = start(60, 120);
         Displacement way = new Displacement(
-                30 * start.direction().north(), 30 * start.direction().east(), 30 * start.direction().down());
+                30 * start.direction().north(),
+                30 * start.direction().east(),
+                30 * start.direction().down());
 
         ArcAhead arc = ArcAhead.toTarget(start, start.position().plus(way));
 
@@ -148,11 +145,9 @@ class ArcAheadTest {
         assertEquals(180, arc.dogleg(), 1e-12);
         assertEquals(10 * Math.PI, arc.length(), 1e-12);
         assertEquals(90, arc.toolface().angle());
-        for (Displacement behind : new Displacement[] {
-            new Displacement(0, 20, -0.001), new Displacement(0, 0, -5), Displacement.ZERO
-        }) {
-            assertThrows(
-                    IllegalArgumentException.class, () -> ArcAhead.toTarget(start, Traces.COLLAR.plus(behind)));
+        for (Displacement behind :
+                new Displacement[] {new Displacement(0, 20, -0.001), new Displacement(0, 0, -5), Displacement.ZERO}) {
+            assertThrows(IllegalArgumentException.class, () -> ArcAhead.toTarget(start, Traces.COLLAR.plus(behind)));
         }
     }
 
@@ -167,13 +162,11 @@ class ArcAheadTest {
         assertThrows(IllegalArgumentException.class, () -> new ArcAhead(up, 3, 1801));
         assertThrows(IllegalArgumentException.class, () -> Toolface.fromHighSide(-1));
         assertThrows(IllegalArgumentException.class, () -> new Toolface(10, WallReference.lowSide()));
-        assertThrows(
-                IllegalArgumentException.class, () -> ArcAhead.toDirection(start, start.direction(), Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> ArcAhead.toDirection(start, start.direction(), Double.NaN));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> ArcAhead.toDirection(start, HoleDirection.ofInclination(160, 200), 30));
-        assertThrows(
-                IllegalArgumentException.class, () -> new TracePoint(-1, Traces.COLLAR, start.direction(), false));
+        assertThrows(IllegalArgumentException.class, () -> new TracePoint(-1, Traces.COLLAR, start.direction(), false));
     }
 
     @Test

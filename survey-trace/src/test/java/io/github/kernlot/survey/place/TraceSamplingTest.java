@@ -44,8 +44,9 @@ class TraceSamplingTest {
         // the collar is at 300; the deepest place 4.35 below
         List<TracePoint> points = TraceSampling.byElevation(Traces.of("0 80 0; 100 100 0"), 2, 100);
 
-        double[] elevations =
-                points.stream().mapToDouble(point -> point.position().elevation()).toArray();
+        double[] elevations = points.stream()
+                .mapToDouble(point -> point.position().elevation())
+                .toArray();
         assertArrayEquals(new double[] {300, 298, 296, 296, 298, 300}, elevations, 1e-9);
     }
 
@@ -53,9 +54,7 @@ class TraceSamplingTest {
     void aHoleThatRisesAndOneThatIsLevelAreSampledToo() {
         // from 300 up: 301 and 308 and 315 are multiples of 7
         assertArrayEquals(
-                new double[] {0, 1, 8, 15, 20},
-                depths(TraceSampling.byElevation(Traces.of("0 180 0"), 7, 20)),
-                1e-12);
+                new double[] {0, 1, 8, 15, 20}, depths(TraceSampling.byElevation(Traces.of("0 180 0"), 7, 20)), 1e-12);
         assertArrayEquals(
                 new double[] {0, 10, 50}, depths(TraceSampling.byElevation(Traces.of("0 90 0; 10 90 5"), 7, 50)));
     }
@@ -82,14 +81,16 @@ class TraceSamplingTest {
         List<TracePoint> points = TraceSampling.byElevation(trace, step, Traces.lastDepth(stations));
 
         List<Double> depths = points.stream().map(TracePoint::depth).toList();
-        assertTrue(depths.containsAll(stations.stream().map(SurveyStation::depth).toList()));
+        assertTrue(
+                depths.containsAll(stations.stream().map(SurveyStation::depth).toList()));
         for (int i = 1; i < points.size(); i++) {
             assertTrue(depths.get(i) > depths.get(i - 1));
             double one = points.get(i - 1).position().elevation();
             double other = points.get(i).position().elevation();
             assertTrue(Math.abs(other - one) <= step + 1e-9);
             // no round elevation strictly between
-            assertTrue(Math.floor((Math.max(one, other) - 1e-6) / step) <= Math.floor((Math.min(one, other) + 1e-6) / step));
+            assertTrue(Math.floor((Math.max(one, other) - 1e-6) / step)
+                    <= Math.floor((Math.min(one, other) + 1e-6) / step));
         }
     }
 }

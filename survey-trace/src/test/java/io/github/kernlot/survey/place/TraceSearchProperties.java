@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.Position;
+import io.github.kernlot.survey.DesurveyMethod;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.SurveyStation;
 import io.github.kernlot.survey.Traces;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -22,7 +24,8 @@ class TraceSearchProperties {
     private static final int GRID = 20_000;
 
     private static HoleTrace wandering(Random random) {
-        return Traces.of(Traces.wandering(random, 2 + random.nextInt(15)));
+        DesurveyMethod[] methods = DesurveyMethod.values();
+        return Traces.of(Traces.wandering(random, 2 + random.nextInt(15)), methods[random.nextInt(methods.length)]);
     }
 
     private static double last(HoleTrace trace) {
@@ -63,8 +66,9 @@ class TraceSearchProperties {
             Vector3D way = Traces.vector(crossing.position().minus(through));
             assertEquals(0, way.dotProduct(normal), 5e-9, "not on the plane: " + crossing);
             Vector3D tangent = Traces.vector(crossing.direction());
-            double alpha = 90 - Math.toDegrees(Math.min(
-                    Vector3D.angle(tangent, normal), Vector3D.angle(tangent.negate(), normal)));
+            double alpha = 90
+                    - Math.toDegrees(
+                            Math.min(Vector3D.angle(tangent, normal), Vector3D.angle(tangent.negate(), normal)));
             assertEquals(alpha, crossing.alpha(), 1e-9);
         }
         double above = height(trace, 0, origin, normal);
@@ -119,13 +123,16 @@ class TraceSearchProperties {
         assertEquals(found.distance(), place.minus(found.position()).length(), 1e-8);
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i <= GRID; i++) {
-            least = Math.min(least, place.minus(trace.positionAt(end * i / GRID)).length());
+            least = Math.min(
+                    least, place.minus(trace.positionAt(end * i / GRID)).length());
         }
-        assertTrue(found.distance() <= least + 1e-8, found + " and " + least);
+        assertTrue(found.distance() <= least + 1e-6, found + " and " + least);
         assertTrue(found.distance() >= least - end / GRID, found + " and " + least);
         // at the foot of a perpendicular, at an end, or at a station, where other methods have a corner
         Vector3D way = Traces.vector(found.way());
-        boolean inside = found.depth() > 0 && found.depth() < end;
+        boolean inside = found.depth() > 0
+                && found.depth() < end
+                && Arrays.stream(trace.breakDepths()).allMatch(at -> Math.abs(at - found.depth()) > 1e-6);
         if (inside) {
             double along = way.dotProduct(Traces.vector(found.point().direction()));
             assertEquals(0, along, 1e-9 * (1 + found.distance()));
@@ -151,8 +158,8 @@ class TraceSearchProperties {
         HoleTrace trace = Traces.of(stations);
         double turn = 360 * random.nextDouble();
         HoleTrace turned = Traces.of(stations.stream()
-                .map(station -> new SurveyStation(
-                        station.depth(), station.direction().withAzimuthTurned(turn)))
+                .map(station ->
+                        new SurveyStation(station.depth(), station.direction().withAzimuthTurned(turn)))
                 .toList());
         double depth = last(trace) * random.nextDouble();
         PlaneOrientation plane = PlaneOrientation.ofDipAndDirection(20 + 60 * random.nextDouble(), 100);
@@ -160,9 +167,10 @@ class TraceSearchProperties {
                 new Displacement(10 * random.nextGaussian(), 10 * random.nextGaussian(), 10 * random.nextGaussian());
 
         List<Crossing> here = TraceSearch.of(trace).crossings(trace.positionAt(depth), plane);
-        List<Crossing> there = TraceSearch.of(turned)
-                .crossings(turned.positionAt(depth), plane.withAzimuthTurned(turn));
-        NearestPoint near = TraceSearch.of(trace).nearestTo(trace.positionAt(depth).plus(aside));
+        List<Crossing> there =
+                TraceSearch.of(turned).crossings(turned.positionAt(depth), plane.withAzimuthTurned(turn));
+        NearestPoint near =
+                TraceSearch.of(trace).nearestTo(trace.positionAt(depth).plus(aside));
         NearestPoint nearThere =
                 TraceSearch.of(turned).nearestTo(turned.positionAt(depth).plus(rotated(aside, turn)));
 
@@ -172,7 +180,7 @@ class TraceSearchProperties {
         for (int i = 0; i < sharp.size(); i++) {
             assertEquals(sharp.get(i), sharpThere.get(i), 1e-7);
         }
-        assertEquals(near.distance(), nearThere.distance(), 1e-7);
+        assertEquals(near.distance(), nearThere.distance(), 2e-6);
     }
 
     /** Depths of crossings that are not grazing, which rounding could add or take. */

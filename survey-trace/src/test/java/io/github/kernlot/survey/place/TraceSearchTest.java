@@ -103,7 +103,8 @@ class TraceSearchTest {
         String stations = "0 60 10; 40 90 20; 70 90 50; 120 60 40";
         double level = Traces.of(stations).positionAt(55).elevation();
 
-        List<Crossing> found = TraceSearch.of(Traces.of(stations)).between(0, 120).atElevation(level);
+        List<Crossing> found =
+                TraceSearch.of(Traces.of(stations)).between(0, 120).atElevation(level);
 
         assertEquals(1, found.size());
         assertEquals(Meeting.LIES_IN, found.get(0).meeting());
@@ -156,8 +157,7 @@ class TraceSearchTest {
     @Test
     void oneStationIsAHoleThatGoesStraightOn() {
         HoleTrace trace = HoleTrace.minimumCurvature(
-                Traces.COLLAR,
-                Survey.of(List.of(SurveyStation.ofDip(10, -90, 0)), NorthReference.grid()));
+                Traces.COLLAR, Survey.of(List.of(SurveyStation.ofDip(10, -90, 0)), NorthReference.grid()));
         TraceSearch search = TraceSearch.of(trace);
 
         Crossing found = search.atVerticalDepth(25).get(0);
@@ -237,7 +237,9 @@ class TraceSearchTest {
 
     @Test
     void answersSpeakAsTheTradeDoes() {
-        Crossing found = TraceSearch.of(Traces.of("0 30 90; 100 30 90")).atVerticalDepth(50 * Math.sqrt(0.75)).get(0);
+        Crossing found = TraceSearch.of(Traces.of("0 30 90; 100 30 90"))
+                .atVerticalDepth(50 * Math.sqrt(0.75))
+                .get(0);
 
         assertEquals(
                 "crosses at 50.00 m: easting 5025.00, northing 7000.00, elevation 256.70 m, -60.0/090.0 (dip/azimuth),"

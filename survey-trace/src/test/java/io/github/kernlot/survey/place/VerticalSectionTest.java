@@ -50,10 +50,9 @@ class VerticalSectionTest {
     void thePlaceOfAPointOfTheSectionIsThePlace(@ForAll long seed) {
         Random random = new Random(seed);
         VerticalSection section = VerticalSection.through(
-                new Position(1000 * random.nextGaussian(), 1000 * random.nextGaussian(), 0),
-                360 * random.nextDouble());
-        Position place = new Position(
-                1000 * random.nextGaussian(), 1000 * random.nextGaussian(), 1000 * random.nextGaussian());
+                new Position(1000 * random.nextGaussian(), 1000 * random.nextGaussian(), 0), 360 * random.nextDouble());
+        Position place =
+                new Position(1000 * random.nextGaussian(), 1000 * random.nextGaussian(), 1000 * random.nextGaussian());
 
         assertEquals(0, section.placeOf(section.project(place)).minus(place).length(), 1e-11);
     }
