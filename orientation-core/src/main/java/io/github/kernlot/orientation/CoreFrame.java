@@ -34,7 +34,20 @@ public final class CoreFrame {
      * @throws IllegalArgumentException if the hole is vertical and so has no low side, or the angle is not finite
      */
     public static CoreFrame at(HoleDirection direction, double lineAngle) {
-        return at(direction, WallReference.lowSide(), lineAngle);
+        double sinI = Degrees.sin(direction.inclination());
+        if (sinI == 0) {
+            return at(direction, WallReference.lowSide(), lineAngle);
+        }
+        double cosI = Degrees.cos(direction.inclination());
+        double sinA = Degrees.sin(direction.azimuth());
+        double cosA = Degrees.cos(direction.azimuth());
+        double checked = Require.finite("angle", lineAngle, "degrees");
+        double cosX = Degrees.cos(checked);
+        double sinX = Degrees.sin(checked);
+        // u(x) = -cos x h - sin x r, and nothing else: in a steep hole too the low side is as exact as the azimuth
+        double north = -cosI * cosA * cosX + sinA * sinX;
+        double east = -cosI * sinA * cosX - cosA * sinX;
+        return new CoreFrame(new Vector(sinI * cosA, sinI * sinA, cosI), new Vector(north, east, sinI * cosX));
     }
 
     /**
@@ -47,6 +60,9 @@ public final class CoreFrame {
      * @throws IllegalArgumentException if that side does not exist in the hole, or the angle is not finite
      */
     public static CoreFrame at(HoleDirection direction, WallReference reference, double lineAngle) {
+        if (reference.equals(WallReference.lowSide()) && Degrees.sin(direction.inclination()) > 0) {
+            return at(direction, lineAngle);
+        }
         Vector axis = direction.vector();
         return new CoreFrame(axis, reference.on(axis)).turned(lineAngle);
     }
@@ -191,6 +207,20 @@ public final class CoreFrame {
      */
     public CoreLine toCore(LineOrientation orientation) {
         return CoreLine.ofVector(toCore(orientation.vector()));
+    }
+
+    /**
+     * The frame as a matrix, row by row: the axis down-hole, the reference line, and the wall direction a quarter clockwise of it, each by
+     * its components towards north, east and down. Its product with a vector in the ground is that vector on core.
+     *
+     * @return nine numbers in [-1, 1], a new array
+     */
+    public double[] directionCosines() {
+        return new double[] {
+            axis.north(), axis.east(), axis.down(),
+            line.north(), line.east(), line.down(),
+            quarter.north(), quarter.east(), quarter.down()
+        };
     }
 
     private Vector fromCore(Vector core) {

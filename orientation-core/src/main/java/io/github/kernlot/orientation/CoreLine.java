@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -40,16 +41,12 @@ public record CoreLine(double axisAngle, double delta) {
     }
 
     static CoreLine ofVector(Vector vector) {
-        Vector downHole = vector.north() < 0 ? vector.negated() : vector;
-        double across = Math.hypot(downHole.east(), downHole.down());
-        if (across < Directions.ROUNDING) {
-            return new CoreLine(0, 0);
-        }
-        double delta = Degrees.azimuth(downHole.down(), downHole.east());
-        if (downHole.north() < Directions.ROUNDING) {
-            return new CoreLine(90, delta % 180);
-        }
-        return new CoreLine(Degrees.atan2(across, downHole.north()), delta);
+        double along = Math.abs(vector.north());
+        double across = Math.sqrt(vector.east() * vector.east() + vector.down() * vector.down());
+        double downHole = vector.north() < 0 ? -1 : 1;
+        return new CoreLine(
+                Polar.fromAxis(along, across),
+                Polar.round(downHole * vector.down(), downHole * vector.east(), along, across));
     }
 
     /** The unit vector of the down-hole end in core coordinates: axis, reference line, 90 clockwise of it. */

@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -48,16 +49,12 @@ public record CorePlane(double alpha, double beta) {
     }
 
     static CorePlane ofNormal(Vector normal) {
-        Vector downHole = normal.north() < 0 ? normal.negated() : normal;
-        double across = Math.hypot(downHole.east(), downHole.down());
-        if (across < Directions.ROUNDING) {
-            return perpendicular();
-        }
-        double beta = Degrees.azimuth(-downHole.down(), -downHole.east());
-        if (downHole.north() < Directions.ROUNDING) {
-            return new CorePlane(0, beta % 180);
-        }
-        return new CorePlane(Degrees.atan2(downHole.north(), across), beta);
+        double along = Math.abs(normal.north());
+        double across = Math.sqrt(normal.east() * normal.east() + normal.down() * normal.down());
+        double upHole = normal.north() < 0 ? 1 : -1;
+        return new CorePlane(
+                Polar.fromPlane(along, across),
+                Polar.round(upHole * normal.down(), upHole * normal.east(), along, across));
     }
 
     /**

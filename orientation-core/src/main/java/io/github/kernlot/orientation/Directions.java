@@ -6,9 +6,6 @@ import io.github.kernlot.orientation.internal.Vector;
 /** What the values of this package share when they are made of a vector. */
 final class Directions {
 
-    /** Sines below this are rounding: an angle of less than 6e-13 degrees. */
-    static final double ROUNDING = 1e-14;
-
     private Directions() {}
 
     /** The unit vector of three components, scaled first so that no length over- or underflows. */

@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -40,7 +41,7 @@ public record LineInPlane(CorePlane plane, double gamma) {
         Vector vector = line.vector();
         double along = vector.dot(longAxis(plane));
         double across = vector.dot(shortAxis(plane));
-        boolean perpendicular = Math.hypot(along, across) < Directions.ROUNDING;
+        boolean perpendicular = along * along + across * across < Polar.ROUNDING * Polar.ROUNDING;
         return new LineInPlane(plane, perpendicular ? 0 : Degrees.azimuth(across, along) % 180);
     }
 

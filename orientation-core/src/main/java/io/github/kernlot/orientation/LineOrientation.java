@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -52,16 +53,12 @@ public record LineOrientation(double plunge, double trend) {
     }
 
     static LineOrientation ofVector(Vector vector) {
+        double along = Math.abs(vector.down());
         double across = vector.horizontal();
-        if (across < Directions.ROUNDING) {
-            return new LineOrientation(90, 0);
-        }
-        double axis = Degrees.azimuth(vector.east(), vector.north());
-        if (Math.abs(vector.down()) < Directions.ROUNDING) {
-            return new LineOrientation(0, axis % 180);
-        }
+        double down = vector.down() < 0 ? -1 : 1;
         return new LineOrientation(
-                Degrees.atan2(Math.abs(vector.down()), across), vector.down() < 0 ? Degrees.wrap360(axis + 180) : axis);
+                Polar.fromPlane(along, across),
+                Polar.round(down * vector.east(), down * vector.north(), along, across));
     }
 
     /**

@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -76,16 +77,11 @@ public record PlaneOrientation(double dip, double dipDirection) {
     }
 
     static PlaneOrientation ofNormal(Vector normal) {
+        double along = Math.abs(normal.down());
         double across = normal.horizontal();
-        if (across < Directions.ROUNDING) {
-            return new PlaneOrientation(0, 0);
-        }
-        double axis = Degrees.azimuth(normal.east(), normal.north());
-        if (Math.abs(normal.down()) < Directions.ROUNDING) {
-            return new PlaneOrientation(90, axis % 180);
-        }
+        double up = normal.down() < 0 ? 1 : -1;
         return new PlaneOrientation(
-                Degrees.atan2(across, Math.abs(normal.down())), normal.down() > 0 ? Degrees.wrap360(axis + 180) : axis);
+                Polar.fromAxis(along, across), Polar.round(up * normal.east(), up * normal.north(), along, across));
     }
 
     /**
@@ -104,8 +100,7 @@ public record PlaneOrientation(double dip, double dipDirection) {
      *     [0, 180)
      */
     public LineOrientation pole() {
-        double trend = isHorizontal() ? 0 : Degrees.wrap360(dipDirection + 180);
-        return new LineOrientation(90 - dip, isVertical() ? trend % 180 : trend);
+        return new LineOrientation(90 - dip, Polar.poleTrend(dip, dipDirection));
     }
 
     /**
@@ -149,7 +144,8 @@ public record PlaneOrientation(double dip, double dipDirection) {
 
     /** The unit normal that points downwards. */
     Vector normal() {
-        return Vector.ofInclination(dip, Degrees.wrap360(dipDirection + 180));
+        double across = -Degrees.sin(dip);
+        return new Vector(across * Degrees.cos(dipDirection), across * Degrees.sin(dipDirection), Degrees.cos(dip));
     }
 
     /** As a geologist writes it: {@code 62.4/118.9 (dip/dip direction)}. */

@@ -5,8 +5,6 @@ import java.util.Locale;
 /** Trigonometry of angles in degrees, reduced exactly before the radians begin, and the wrapping of angles. */
 public final class Degrees {
 
-    private static final double RADIANS = Math.PI / 180;
-
     private Degrees() {}
 
     /**
@@ -17,8 +15,10 @@ public final class Degrees {
      */
     public static double sin(double degrees) {
         double reduced = reduced(degrees);
-        int quarter = (int) Math.rint(reduced / 90);
-        return quarterTurned(reduced - 90 * quarter, quarter);
+        double quarters = DegreeKernel.quarters(reduced);
+        double rest = DegreeKernel.rest(reduced, quarters);
+        double part = DegreeKernel.partOfTurn(quarters);
+        return DegreeKernel.sin(DegreeKernel.sinOfRest(rest), DegreeKernel.cosOfRest(rest), part) + 0.0;
     }
 
     /**
@@ -29,49 +29,75 @@ public final class Degrees {
      */
     public static double cos(double degrees) {
         double reduced = reduced(degrees);
-        int quarter = (int) Math.rint(reduced / 90);
-        return quarterTurned(reduced - 90 * quarter, quarter + 1);
-    }
-
-    /** The subtraction of whole quarters is exact below this bound (Sterbenz), and the slow remainder is not needed. */
-    private static double reduced(double degrees) {
-        return Math.abs(degrees) < 1e9 ? degrees : Math.IEEEremainder(degrees, 360);
-    }
-
-    /** sin(90 quarter + rest) with |rest| at most 45. */
-    private static double quarterTurned(double rest, int quarter) {
-        double value = (quarter & 1) == 0 ? smallSin(rest) : Math.cos(rest * RADIANS);
-        if ((quarter & 1) != 0 && Math.abs(rest) == 30) {
-            value = Math.sqrt(0.75);
-        }
-        return ((quarter & 2) == 0 ? value : -value) + 0.0;
-    }
-
-    private static double smallSin(double rest) {
-        return Math.abs(rest) == 30 ? Math.copySign(0.5, rest) : Math.sin(rest * RADIANS);
+        double quarters = DegreeKernel.quarters(reduced);
+        double rest = DegreeKernel.rest(reduced, quarters);
+        double part = DegreeKernel.partOfTurn(quarters);
+        return DegreeKernel.cos(DegreeKernel.sinOfRest(rest), DegreeKernel.cosOfRest(rest), part) + 0.0;
     }
 
     /**
-     * Angle of the vector (x, y), counted from x towards y.
+     * The same angle, or one that differs by whole turns, small enough that the subtraction of whole quarters is exact (Sterbenz).
+     *
+     * @param degrees any finite angle
+     * @return an angle below 1e9 in size
+     */
+    public static double reduced(double degrees) {
+        return Math.abs(degrees) < 1e9 ? degrees : Math.IEEEremainder(degrees, 360);
+    }
+
+    /**
+     * Angle of the vector (x, y), counted from x towards y, within 2 ulp.
      *
      * @param y the component at 90 degrees
      * @param x the component at 0 degrees
      * @return the angle in degrees, in [-180, 180]; 0 for the null vector
      */
     public static double atan2(double y, double x) {
-        // of (0.0, -0.0) Math.atan2 makes pi
-        return Math.toDegrees(Math.atan2(y + 0.0, x + 0.0)) + 0.0;
+        double up = Math.abs(y);
+        double along = Math.abs(x);
+        if (!isOrdinary(up + along)) {
+            return unusualAtan2(y, x);
+        }
+        double octant = DegreeKernel.octant(up, along);
+        double beyond = DegreeKernel.atan(DegreeKernel.slope(up, along, octant));
+        return side(y) * DegreeKernel.halfTurn(side(x), octant, beyond) + 0.0;
     }
 
     /**
-     * Angle of the vector (x, y) as an azimuth.
+     * Angle of the vector (x, y) as an azimuth, within 2 ulp.
      *
      * @param y the component at 90 degrees
      * @param x the component at 0 degrees
      * @return the angle in degrees, in [0, 360)
      */
     public static double azimuth(double y, double x) {
-        return wrap360(atan2(y, x));
+        double up = Math.abs(y);
+        double along = Math.abs(x);
+        if (!isOrdinary(up + along)) {
+            return wrap360(unusualAtan2(y, x));
+        }
+        double octant = DegreeKernel.octant(up, along);
+        double beyond = DegreeKernel.atan(DegreeKernel.slope(up, along, octant));
+        double angle = DegreeKernel.azimuth(side(y), side(x), octant, beyond);
+        return angle == 360 ? 0.0 : angle + 0.0;
+    }
+
+    private static boolean isOrdinary(double sum) {
+        return sum > 0 && sum < Double.POSITIVE_INFINITY;
+    }
+
+    /** The null vector, NaN, infinity, and what becomes infinity when it is added. */
+    private static double unusualAtan2(double y, double x) {
+        if (y == 0 && x == 0) {
+            return 0;
+        }
+        boolean isFinite = Double.isFinite(y) && Double.isFinite(x);
+        return isFinite ? atan2(0.25 * y, 0.25 * x) : Math.toDegrees(Math.atan2(y, x));
+    }
+
+    /** -1 below zero, else 1, without a branch. */
+    private static double side(double component) {
+        return Math.copySign(1.0, component + 0.0);
     }
 
     /**
@@ -81,7 +107,8 @@ public final class Degrees {
      * @return the angle in [0, 360), never -0.0
      */
     public static double wrap360(double degrees) {
-        double rest = degrees % 360;
+        // the remainder is slow, and the angle itself where that is small
+        double rest = Math.abs(degrees) < 360 ? degrees : degrees % 360;
         if (rest < 0) {
             rest += 360;
         }
@@ -95,7 +122,7 @@ public final class Degrees {
      * @return the angle in (-180, 180], never -0.0
      */
     public static double wrap180(double degrees) {
-        double rest = Math.IEEEremainder(degrees, 360);
+        double rest = Math.abs(degrees) <= 180 ? degrees : Math.IEEEremainder(degrees, 360);
         return rest == -180 ? 180.0 : rest + 0.0;
     }
 
