@@ -25,6 +25,12 @@ public final class Exact {
         return BigDecimalMath.cos(radians(degrees), DIGITS);
     }
 
+    /** Angle of the vector (x, y), in degrees. */
+    public static BigDecimal atan2(double y, double x) {
+        return BigDecimalMath.atan2(new BigDecimal(y), new BigDecimal(x), DIGITS)
+                .multiply(RADIAN, DIGITS);
+    }
+
     private static BigDecimal radians(double degrees) {
         return new BigDecimal(degrees).remainder(FULL_TURN).divide(RADIAN, DIGITS);
     }

@@ -46,7 +46,7 @@ public final class Degrees {
     }
 
     /**
-     * Angle of the vector (x, y), counted from x towards y, within 2 ulp.
+     * Angle of the vector (x, y), counted from x towards y, within 2.5 ulp.
      *
      * @param y the component at 90 degrees
      * @param x the component at 0 degrees
@@ -64,7 +64,7 @@ public final class Degrees {
     }
 
     /**
-     * Angle of the vector (x, y) as an azimuth, within 2 ulp.
+     * Angle of the vector (x, y) as an azimuth, within 2.5 ulp.
      *
      * @param y the component at 90 degrees
      * @param x the component at 0 degrees
