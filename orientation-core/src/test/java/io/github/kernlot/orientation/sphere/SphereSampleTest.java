@@ -1,0 +1,277 @@
+package io.github.kernlot.orientation.sphere;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.LineOrientation;
+import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.sphere.distribution.BinghamDistribution;
+import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Samples at the ends of what a sample can be. */
+class SphereSampleTest {
+
+    private static final HoleDirection EAST = HoleDirection.ofPlunge(0, 90);
+    private static final HoleDirection DOWN = HoleDirection.ofPlunge(90, 0);
+    private static final DirectionSample LAVA = SphereStatisticsTest.sample("fisher1953");
+
+    private static DirectionSample directions(double... plungeAndAzimuth) {
+        return DirectionSample.of(IntStream.range(0, plungeAndAzimuth.length / 2)
+                .mapToObj(i -> HoleDirection.ofPlunge(plungeAndAzimuth[2 * i], plungeAndAzimuth[2 * i + 1]))
+                .toList());
+    }
+
+    @Test
+    void oneDirectionSaysNothingOfItsMean() {
+        DirectionSample one = DirectionSample.of(List.of(EAST));
+        assertEquals(EAST, one.mean().orElseThrow());
+        assertEquals(180, one.meanCone95());
+        assertEquals(180, one.meanConeOfLargeSample(0.95));
+        assertTrue(one.meanEllipse(0.95).isEmpty());
+        assertTrue(one.unbiasedConcentration().isEmpty());
+        assertEquals(Double.POSITIVE_INFINITY, one.concentration());
+        assertEquals(0, one.angleHolding(0.95));
+        assertEquals(EAST, one.median());
+        assertTrue(one.fisher().isEmpty());
+        assertTrue(one.kent().isEmpty());
+        assertTrue(one.kentOfGreatestLikelihood().isEmpty());
+        assertTrue(one.outlier().isEmpty());
+        assertEquals(1, one.meanLength());
+
+        AxisSample axis = one.axes();
+        assertEquals(0, axis.mean().orElseThrow().angleTo(LineOrientation.ofPlungeAndTrend(0, 90)), 1e-12);
+        assertTrue(axis.foldAxis().isEmpty());
+        assertTrue(axis.meanEllipse(0.95).isEmpty());
+        assertTrue(axis.bingham().isEmpty());
+        assertTrue(axis.watsonCluster().isEmpty());
+        assertEquals(0, axis.median().angleTo(LineOrientation.ofPlungeAndTrend(0, 90)), 1e-12);
+        assertTrue(axis.tensor().shape().isEmpty());
+        assertEquals(Double.POSITIVE_INFINITY, axis.tensor().strength());
+    }
+
+    @Test
+    void equalDirectionsAreSharp() {
+        DirectionSample same = directions(33, 77, 33, 77, 33, 77, 33, 77);
+        assertEquals(Double.POSITIVE_INFINITY, same.concentration());
+        assertEquals(Double.POSITIVE_INFINITY, same.unbiasedConcentration().orElseThrow());
+        assertEquals(0, same.meanCone95());
+        assertEquals(0, same.meanConeOfLargeSample(0.95), 1e-6);
+        assertEquals(0, same.meanEllipse(0.95).orElseThrow().longRadius(), 1e-6);
+        assertTrue(same.outlier().isEmpty());
+        assertEquals(0, same.median().angleTo(HoleDirection.ofPlunge(33, 77)), 1e-12);
+        assertEquals(0, same.axes().meanEllipse(0.95).orElseThrow().longRadius(), 1e-6);
+        assertTrue(same.axes().toString().startsWith("mean 33.0/077.0 (plunge/trend) +- 0.0 by 0.0"));
+    }
+
+    @Test
+    void oppositeDirectionsHaveNoMean() {
+        DirectionSample opposite = directions(10, 0, -10, 180, 40, 90, -40, 270);
+        assertTrue(opposite.mean().isEmpty());
+        assertEquals(0, opposite.concentration(), 1e-6);
+        assertEquals(180, opposite.meanCone95());
+        assertEquals(180, opposite.meanConeOfLargeSample(0.95));
+        assertTrue(opposite.meanEllipse(0.95).isEmpty());
+        assertTrue(opposite.fisher().isEmpty());
+        assertTrue(opposite.kent().isEmpty());
+        assertEquals(1, opposite.probabilityOfUniform(), 1e-9);
+        assertEquals("no mean, kappa 0.000, of 4", opposite.toString());
+        double sum = opposite.directions().stream()
+                .mapToDouble(direction -> direction.angleTo(opposite.median()))
+                .sum();
+        assertEquals(360, sum, 1e-9);
+    }
+
+    @Test
+    void axesAllRoundOneAxisAreAGirdle() {
+        AxisSample girdle = AxisSample.of(IntStream.range(0, 12)
+                .mapToObj(i -> LineOrientation.ofPlungeAndTrend(0, 30 * i))
+                .toList());
+        assertTrue(girdle.mean().isEmpty());
+        assertTrue(girdle.meanPlane().isEmpty());
+        assertTrue(girdle.towardsMean().isEmpty());
+        assertTrue(girdle.meanEllipse(0.95).isEmpty());
+        assertEquals(90, girdle.foldAxis().orElseThrow().plunge(), 1e-9);
+        assertEquals(0, girdle.foldAxisEllipse(0.95).orElseThrow().longRadius(), 1e-6);
+        assertEquals(1, girdle.tensor().girdleIndex(), 1e-12);
+        assertEquals(0, girdle.tensor().shape().orElseThrow(), 1e-12);
+        assertTrue(girdle.bingham().isEmpty());
+        assertTrue(girdle.watsonGirdle().isEmpty());
+        assertEquals("no mean, of 12", girdle.toString());
+        assertTrue(girdle.probabilityOfUniform() < 0.02);
+    }
+
+    @Test
+    void theThreeAxesOfACubeAreUniform() {
+        AxisSample cube =
+                AxisSample.ofVectors(new double[] {1, 0, 0}, new double[] {0, -7, 0}, new double[] {0, 0, 1e-200});
+        assertEquals(1, cube.probabilityOfUniform(), 1e-9);
+        assertTrue(cube.tensor().shape().isEmpty());
+        assertEquals(0, cube.tensor().strength(), 1e-12);
+        assertEquals(1, cube.tensor().randomIndex(), 1e-12);
+        assertEquals(0, cube.bingham().orElseThrow().leastConcentration(), 1e-9);
+        assertEquals(0, cube.watsonCluster().orElseThrow().concentration(), 1e-9);
+    }
+
+    @Test
+    void clustersHaveAnInfiniteShapeWhereTheyAreRound() {
+        OrientationTensor round = new OrientationTensor(
+                0.8,
+                0.1,
+                0.1,
+                LineOrientation.ofPlungeAndTrend(90, 0),
+                LineOrientation.ofPlungeAndTrend(0, 0),
+                LineOrientation.ofPlungeAndTrend(0, 90));
+        assertEquals(Double.POSITIVE_INFINITY, round.shape().orElseThrow());
+        assertEquals(
+                "0.800 along 90.0/000.0 (plunge/trend), 0.100 along 0.0/000.0 (plunge/trend), 0.100 along 0.0/090.0 (plunge/trend)",
+                round.toString());
+    }
+
+    @Test
+    void polesOfPlanesGiveTheMeanPlane() {
+        AxisSample poles = AxisSample.ofPoles(List.of(
+                PlaneOrientation.ofDipAndDirection(88, 120),
+                PlaneOrientation.ofDipAndDirection(88, 300),
+                PlaneOrientation.ofDipAndDirection(86, 118),
+                PlaneOrientation.ofDipAndDirection(86, 298)));
+        assertEquals(0, poles.meanPlane().orElseThrow().angleTo(PlaneOrientation.ofDipAndDirection(90, 119)), 0.01);
+        assertTrue(poles.towardsMean().orElseThrow().concentration() > 200);
+        assertEquals(4, poles.axes().size());
+    }
+
+    /** Of two directions every place between has the same sum, and the mean is the nearest to itself. */
+    @Test
+    void theMedianOfTwoIsTheirMean() {
+        DirectionSample two = directions(10, 350, 30, 60);
+        assertEquals(0, two.median().angleTo(two.mean().orElseThrow()), 1e-6);
+    }
+
+    /** On a great circle the sum is least between the two in the middle, and the nearest there to the mean is one of them. */
+    @Test
+    void theMedianOfAnEvenNumberIsTheEndThatIsNearestToTheMean() {
+        DirectionSample four = directions(0, 0, 0, 10, 0, 20, 0, 70);
+        assertEquals(0, four.median().angleTo(HoleDirection.ofPlunge(0, 20)), 1e-6);
+        DirectionSample three = directions(0, 0, 0, 10, 0, 70);
+        assertEquals(0, three.median().angleTo(HoleDirection.ofPlunge(0, 10)), 1e-6);
+    }
+
+    @Test
+    void aDirectionThatHoldsTheMajorityIsTheMedian() {
+        DirectionSample heavy = directions(20, 20, 20, 20, 20, 20, 20, 20, -70, 10, 80, 200, 0, 300);
+        assertEquals(0, heavy.median().angleTo(HoleDirection.ofPlunge(20, 20)), 1e-9);
+    }
+
+    @Test
+    void aStrayDirectionIsFound() {
+        List<HoleDirection> many =
+                new ArrayList<>(FisherDistribution.of(DOWN, 80).draw(30, 4));
+        many.add(12, EAST);
+        Outlier outlier = DirectionSample.of(many).outlier().orElseThrow();
+        assertEquals(12, outlier.index());
+        assertTrue(outlier.probability() < 1e-6);
+        assertTrue(outlier.toString().startsWith("number 13 of the sample, E = "));
+
+        many.remove(12);
+        assertTrue(DirectionSample.of(many).outlier().orElseThrow().probability() > 0.05);
+        // all others the same: nothing is infinite or no number
+        assertEquals(
+                0,
+                directions(0, 0, 0, 0, 0, 0, 0, 0, 9, 9).outlier().orElseThrow().probability(),
+                1e-12);
+    }
+
+    @Test
+    void meansAreToldApart() {
+        DirectionSample a = DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(40, 1));
+        DirectionSample b = DirectionSample.of(
+                FisherDistribution.of(HoleDirection.ofPlunge(75, 200), 60).draw(40, 2));
+        DirectionSample c = DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(40, 3));
+        for (List<DirectionSample> samples : List.of(List.of(a, b), List.of(a, b, c))) {
+            assertTrue(EqualMeans.watsonWilliams(samples).refusedAt(0.001));
+            assertTrue(EqualMeans.watsonUnequalConcentrations(samples).refusedAt(0.001));
+            assertTrue(EqualMeans.ofLargeSamples(samples).refusedAt(0.001));
+            assertTrue(EqualMeans.ofLargeAxisSamples(
+                            samples.stream().map(DirectionSample::axes).toList())
+                    .refusedAt(0.001));
+        }
+        assertFalse(EqualMeans.watsonWilliams(List.of(a, c)).refusedAt(0.01));
+        assertTrue(EqualMeans.ofLargeSamples(List.of(a, c)).toString().contains("chi squared with 2 degrees"));
+        DirectionSample sharp = directions(0, 0, 0, 0);
+        assertEquals(1, EqualMeans.watsonWilliams(List.of(sharp, sharp)).probability());
+        assertEquals(
+                0,
+                EqualMeans.watsonWilliams(List.of(sharp, directions(3, 3, 3, 3)))
+                        .probability());
+        assertThrows(IllegalArgumentException.class, () -> EqualMeans.watsonWilliams(List.of(a)));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> EqualMeans.watsonWilliams(List.of(directions(0, 0), directions(0, 1))));
+        assertThrows(IllegalArgumentException.class, () -> EqualMeans.watsonUnequalConcentrations(List.of(a, sharp)));
+        assertThrows(IllegalArgumentException.class, () -> EqualMeans.ofLargeSamples(List.of(a, sharp)));
+        assertThrows(
+                IllegalArgumentException.class, () -> EqualMeans.ofLargeAxisSamples(List.of(sharp.axes(), a.axes())));
+    }
+
+    @Test
+    void anEllipseHoldsWhatLiesInIt() {
+        AxisEllipse ellipse = LAVA.meanEllipse(0.95).orElseThrow();
+        assertTrue(ellipse.holds(ellipse.centre()));
+        assertFalse(ellipse.holds(ellipse.longAxis()));
+        AxisEllipse open = new AxisEllipse(ellipse.centre(), ellipse.longAxis(), 90, 5, 0.95);
+        assertTrue(open.holds(ellipse.longAxis()));
+        assertEquals("70.9/024.3 (plunge/trend) +- 8.5 along 7.0/273.7 (plunge/trend), +- 6.6 across", ellipse + "");
+        assertThrows(
+                IllegalArgumentException.class, () -> new AxisEllipse(ellipse.centre(), ellipse.centre(), 9, 5, 0.95));
+    }
+
+    @Test
+    void printTheirMeans() {
+        assertEquals("mean -70.9/024.3 (dip/azimuth) +- 8.8, kappa 39.47, of 9", LAVA.toString());
+        assertEquals(
+                "S = 38.55, p = 2.92e-07 (chi squared with 5 degrees of freedom)",
+                LAVA.axes().uniformity() + "");
+    }
+
+    @Test
+    void manyDirectionsAreTestedByChiSquared() {
+        // either side of where the exact sum ends, for the same length over the root of n
+        double exact = UniformSphere.probabilityAbove(50, 1.6 * Math.sqrt(50));
+        double corrected = UniformSphere.probabilityAbove(51, 1.6 * Math.sqrt(51));
+        assertEquals(exact, corrected, 2e-4);
+        assertEquals(1, UniformSphere.probabilityAbove(5, 0));
+        assertEquals(0, UniformSphere.probabilityAbove(5, 5));
+    }
+
+    @Test
+    void refuseWhatIsNoSample() {
+        assertThrows(IllegalArgumentException.class, () -> DirectionSample.of(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> AxisSample.of(List.of()));
+        assertThrows(IllegalArgumentException.class, () -> DirectionSample.ofVectors(new double[] {1, 2}));
+        assertThrows(IllegalArgumentException.class, () -> DirectionSample.ofVectors(new double[] {0, 0, 0}));
+        assertThrows(IllegalArgumentException.class, () -> DirectionSample.ofVectors(new double[] {1, Double.NaN, 0}));
+        assertThrows(IllegalArgumentException.class, () -> LAVA.meanCone(1));
+        assertThrows(IllegalArgumentException.class, () -> LAVA.meanCone(0));
+        assertThrows(IllegalArgumentException.class, () -> LAVA.angleHolding(-0.1));
+        assertThrows(IllegalArgumentException.class, () -> DirectionSample.criticalResultant(1, 0.05));
+        assertThrows(IllegalArgumentException.class, () -> LAVA.axes().meanEllipse(Double.NaN));
+    }
+
+    @Test
+    void fitsAreThoseOfTheDrawnDistribution() {
+        LineOrientation first = LineOrientation.ofPlungeAndTrend(30, 200);
+        LineOrientation middle = LineOrientation.ofPlungeAndTrend(0, 110);
+        AxisSample drawn = AxisSample.of(new BinghamDistribution(first, middle, 4, 25).draw(20_000, 9));
+        BinghamDistribution found = drawn.bingham().orElseThrow();
+        assertEquals(4, found.middleConcentration(), 0.2);
+        assertEquals(25, found.leastConcentration(), 0.8);
+        assertEquals(0, found.first().angleTo(first), 0.5);
+        assertEquals(0, drawn.foldAxis().orElseThrow().angleTo(LineOrientation.ofPlungeAndTrend(60, 20)), 0.5);
+    }
+}
