@@ -5,6 +5,9 @@ import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.orientation.line.RunLog;
 import io.github.kernlot.survey.HoleTrace;
+import io.github.kernlot.survey.uncertainty.SurveyErrorSetup;
+import io.github.kernlot.survey.uncertainty.SurveySigmas;
+import io.github.kernlot.survey.uncertainty.TieIn;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,6 +22,7 @@ import java.util.Optional;
  * @param structures the structures, in the order in which they are to be reported
  * @param drawn where the reference line was drawn, and which way its arrows point
  * @param runs the log of the core runs; empty where there is none
+ * @param surveyErrors how well the path is known
  */
 public record HoleLog(
         String id,
@@ -27,7 +31,11 @@ public record HoleLog(
         Optional<List<Join>> joins,
         List<Structure> structures,
         DrawnLines drawn,
-        Optional<RunLog> runs) {
+        Optional<RunLog> runs,
+        SurveyErrorSetup surveyErrors) {
+
+    private static final SurveyErrorSetup ASSUMED =
+            SurveyErrorSetup.of(SurveySigmas.assumed().model(), TieIn.MEASURED);
 
     /** Copies the lists. */
     public HoleLog {
@@ -37,7 +45,7 @@ public record HoleLog(
     }
 
     /**
-     * A hole without a log of its runs, whose line was drawn everywhere with its arrows down-hole.
+     * A hole without a log of its runs, whose line was drawn everywhere with its arrows down-hole and whose survey has the assumed sigmas.
      *
      * @param id the hole's name
      * @param trace the path of the hole
@@ -51,7 +59,7 @@ public record HoleLog(
             List<OrientationMark> marks,
             Optional<List<Join>> joins,
             List<Structure> structures) {
-        this(id, trace, marks, joins, structures, DrawnLines.everywhere(), Optional.empty());
+        this(id, trace, marks, joins, structures, DrawnLines.everywhere(), Optional.empty(), ASSUMED);
     }
 
     /**
@@ -61,7 +69,7 @@ public record HoleLog(
      * @return the log
      */
     public HoleLog withDrawn(DrawnLines lines) {
-        return new HoleLog(id, trace, marks, joins, structures, lines, runs);
+        return new HoleLog(id, trace, marks, joins, structures, lines, runs, surveyErrors);
     }
 
     /**
@@ -71,6 +79,16 @@ public record HoleLog(
      * @return the log
      */
     public HoleLog withRuns(RunLog log) {
-        return new HoleLog(id, trace, marks, joins, structures, drawn, Optional.of(log));
+        return new HoleLog(id, trace, marks, joins, structures, drawn, Optional.of(log), surveyErrors);
+    }
+
+    /**
+     * The same hole with other errors of its survey.
+     *
+     * @param setup how well the path is known
+     * @return the log
+     */
+    public HoleLog withSurveyErrors(SurveyErrorSetup setup) {
+        return new HoleLog(id, trace, marks, joins, structures, drawn, runs, setup);
     }
 }

@@ -18,6 +18,7 @@ import io.github.kernlot.survey.North;
  * @param output the north of the results' azimuths
  * @param fabric which structures are witnesses of the line
  * @param runFindingFactor how many times as often a mark is wrong whose run has a finding, 1 or more
+ * @param depthSigma standard deviation of the depth of a structure along the core, metres, 0 or more
  */
 public record OrientationSettings(
         BetaConvention beta,
@@ -27,7 +28,8 @@ public record OrientationSettings(
         double lineSigmaLimit,
         North output,
         FabricSettings fabric,
-        double runFindingFactor) {
+        double runFindingFactor,
+        double depthSigma) {
 
     /**
      * Checks the numbers.
@@ -37,18 +39,20 @@ public record OrientationSettings(
     public OrientationSettings {
         Require.positive("line sigma limit", lineSigmaLimit, "degrees");
         Require.inRange("factor on the prior of a wrong mark", runFindingFactor, 1, Double.MAX_VALUE, "");
+        Require.notNegative("depth sigma", depthSigma, "m");
         new HandMethod(model.side(), model.noise(), handTolerance, handNeighbours);
     }
 
     /**
      * The house convention for beta, the assumed model with marks of the low side, by hand a tolerance of 10 degrees and one
-     * neighbour, a limit of 15 degrees, azimuths from grid north, no structure as a witness, and a factor of 3 (assumed) for marks of runs with findings.
+     * neighbour, a limit of 15 degrees, azimuths from grid north, no structure as a witness, a factor of 3
+     * (assumed) for marks of runs with findings, and depths of structures within 0.05 m (assumed).
      *
      * @return the settings to begin with
      */
     public static OrientationSettings assumed() {
         return new OrientationSettings(
-                BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID, FabricSettings.off(), 3);
+                BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID, FabricSettings.off(), 3, 0.05);
     }
 
     /**
@@ -59,7 +63,15 @@ public record OrientationSettings(
      */
     public OrientationSettings withBeta(BetaConvention other) {
         return new OrientationSettings(
-                other, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
+                other,
+                model,
+                handTolerance,
+                handNeighbours,
+                lineSigmaLimit,
+                output,
+                fabric,
+                runFindingFactor,
+                depthSigma);
     }
 
     /**
@@ -70,7 +82,15 @@ public record OrientationSettings(
      */
     public OrientationSettings withModel(LineModel other) {
         return new OrientationSettings(
-                beta, other, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor);
+                beta,
+                other,
+                handTolerance,
+                handNeighbours,
+                lineSigmaLimit,
+                output,
+                fabric,
+                runFindingFactor,
+                depthSigma);
     }
 
     /**
@@ -83,7 +103,7 @@ public record OrientationSettings(
      */
     public OrientationSettings withHandRule(double tolerance, int neighbours) {
         return new OrientationSettings(
-                beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric, runFindingFactor);
+                beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric, runFindingFactor, depthSigma);
     }
 
     /**
@@ -95,7 +115,7 @@ public record OrientationSettings(
      */
     public OrientationSettings withLineSigmaLimit(double degrees) {
         return new OrientationSettings(
-                beta, model, handTolerance, handNeighbours, degrees, output, fabric, runFindingFactor);
+                beta, model, handTolerance, handNeighbours, degrees, output, fabric, runFindingFactor, depthSigma);
     }
 
     /**
@@ -106,7 +126,15 @@ public record OrientationSettings(
      */
     public OrientationSettings withOutput(North other) {
         return new OrientationSettings(
-                beta, model, handTolerance, handNeighbours, lineSigmaLimit, other, fabric, runFindingFactor);
+                beta,
+                model,
+                handTolerance,
+                handNeighbours,
+                lineSigmaLimit,
+                other,
+                fabric,
+                runFindingFactor,
+                depthSigma);
     }
 
     /**
@@ -117,7 +145,15 @@ public record OrientationSettings(
      */
     public OrientationSettings withFabric(FabricSettings other) {
         return new OrientationSettings(
-                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, other, runFindingFactor);
+                beta,
+                model,
+                handTolerance,
+                handNeighbours,
+                lineSigmaLimit,
+                output,
+                other,
+                runFindingFactor,
+                depthSigma);
     }
 
     /**
@@ -129,6 +165,18 @@ public record OrientationSettings(
      */
     public OrientationSettings withRunFindingFactor(double factor) {
         return new OrientationSettings(
-                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, factor);
+                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, factor, depthSigma);
+    }
+
+    /**
+     * The same settings with depths of structures known better or worse.
+     *
+     * @param metres standard deviation of the depth of a structure along the core, 0 or more
+     * @return the settings
+     * @throws IllegalArgumentException if it is negative or not finite
+     */
+    public OrientationSettings withDepthSigma(double metres) {
+        return new OrientationSettings(
+                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor, metres);
     }
 }

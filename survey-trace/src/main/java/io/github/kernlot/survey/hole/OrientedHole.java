@@ -19,6 +19,8 @@ import io.github.kernlot.orientation.line.RunReview;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.check.Finding;
+import io.github.kernlot.survey.uncertainty.Covariance;
+import io.github.kernlot.survey.uncertainty.TraceUncertainty;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +33,7 @@ public final class OrientedHole {
     private final HoleLog log;
     private final OrientationSettings settings;
     private final double toOutput;
+    private final TraceUncertainty uncertainty;
     private final Optional<RunReview> review;
     private final ReferenceLine line;
     private final Optional<ReferenceLine> lineWithoutFabric;
@@ -42,6 +45,7 @@ public final class OrientedHole {
         this.log = log;
         this.settings = settings;
         this.toOutput = log.trace().survey().north().toAdd(settings.output());
+        this.uncertainty = TraceUncertainty.of(log.trace(), log.surveyErrors());
         LineModel model = model();
         HandMethod hand =
                 new HandMethod(model.side(), model.noise(), settings.handTolerance(), settings.handNeighbours());
@@ -141,10 +145,16 @@ public final class OrientedHole {
         return new OrientedStructure(
                 structure,
                 trace.positionAt(structure.depth()),
+                covariance(structure.depth()),
                 angle,
                 orientation,
                 lineation,
                 String.join("; ", notes));
+    }
+
+    private Covariance covariance(double depth) {
+        Covariance ofDepth = Covariance.along(log.trace().directionAt(depth), settings.depthSigma());
+        return uncertainty.at(depth).place().plus(ofDepth);
     }
 
     /** What the witnesses are and what they change. */
@@ -243,6 +253,15 @@ public final class OrientedHole {
      */
     public HoleTrace trace() {
         return log.trace();
+    }
+
+    /**
+     * How well the path of the hole is known.
+     *
+     * @return the uncertainty by the errors of the survey
+     */
+    public TraceUncertainty uncertainty() {
+        return uncertainty;
     }
 
     /**

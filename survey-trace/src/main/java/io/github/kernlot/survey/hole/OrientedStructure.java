@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.Position;
 import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.survey.uncertainty.Covariance;
 import java.util.Optional;
 
 /**
@@ -11,6 +12,7 @@ import java.util.Optional;
  *
  * @param structure as it was measured
  * @param position its place on the grid
+ * @param covariance of the place, by the errors of the survey and of the structure's depth; the collar's own error is not in it
  * @param line the reference line there; empty where it is unanchored
  * @param plane the orientation, azimuths from the north that was asked for; empty where the structure is unoriented
  * @param lineation the orientation of the line that gamma measured; empty where there is none or it is unoriented
@@ -19,6 +21,7 @@ import java.util.Optional;
 public record OrientedStructure(
         Structure structure,
         Position position,
+        Covariance covariance,
         Optional<LinePosterior> line,
         Optional<PlaneOrientation> plane,
         Optional<LineOrientation> lineation,

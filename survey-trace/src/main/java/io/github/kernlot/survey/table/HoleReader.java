@@ -14,6 +14,9 @@ import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.Structure;
+import io.github.kernlot.survey.uncertainty.StationSigma;
+import io.github.kernlot.survey.uncertainty.SurveyErrorSetup;
+import io.github.kernlot.survey.uncertainty.TieIn;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -22,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Reads the rows of one hole, adds what is wrong with a row to the row, and makes the log of the sound ones. */
 final class HoleReader {
@@ -39,6 +43,7 @@ final class HoleReader {
     private Progress progress = Progress.NOT_BEGUN;
     private Optional<Collar> collar = Optional.empty();
     private Optional<HoleTrace> trace = Optional.empty();
+    private List<StationSigma> ownSigmas = List.of();
 
     private enum Progress {
         NOT_BEGUN,
@@ -71,8 +76,17 @@ final class HoleReader {
                 .findFirst()
                 .flatMap(row -> parent(row, holes));
         collar = Collar.read(rows.collars(), settings, parent.flatMap(hole -> hole.collar));
-        trace = new TraceReader(rows, settings, findings).read(collar, parent.flatMap(hole -> hole.trace));
+        TraceReader reader = new TraceReader(rows, settings, findings);
+        trace = reader.read(collar, parent.flatMap(hole -> hole.trace));
+        ownSigmas = Stream.concat(
+                        parent.stream().flatMap(hole -> hole.ownSigmas.stream().filter(this::isAboveKickOff)),
+                        reader.ownSigmas().stream())
+                .toList();
         progress = Progress.DONE;
+    }
+
+    private boolean isAboveKickOff(StationSigma sigma) {
+        return trace.isPresent() && sigma.depth() < trace.get().kickOffDepth().orElse(0);
     }
 
     private static Optional<HoleReader> parent(Row row, Map<String, HoleReader> holes) {
@@ -103,7 +117,12 @@ final class HoleReader {
         DrawnLines drawn = records.lines(hasLines);
         Optional<RunLog> runs = records.runs();
         Optional<List<Join>> known = hasJoins ? Optional.of(joins) : Optional.empty();
-        return trace.map(path -> new HoleLog(rows.id(), path, marks, known, structures, drawn, runs));
+        return trace.map(path -> new HoleLog(rows.id(), path, marks, known, structures, drawn, runs, surveyErrors()));
+    }
+
+    private SurveyErrorSetup surveyErrors() {
+        return SurveyErrorSetup.of(
+                settings.surveySigmas().withStations(ownSigmas).model(), TieIn.MEASURED);
     }
 
     private <T> List<T> each(List<Row> table, Function<Row, Optional<T>> read) {

@@ -11,6 +11,7 @@ import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.TraceSettings;
 import io.github.kernlot.survey.hole.FabricSettings;
 import io.github.kernlot.survey.hole.OrientationSettings;
+import io.github.kernlot.survey.uncertainty.SurveySigmas;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -128,6 +129,14 @@ final class JobSettings {
         return number("survey.extrapolation_limit_m");
     }
 
+    SurveySigmas surveySigmas() {
+        return SurveySigmas.of(
+                number("survey.azimuth.sigma_deg"),
+                number("survey.dip.sigma_deg"),
+                number("survey.azimuth.bias_sigma_deg"),
+                number("survey.dip.bias_sigma_deg"));
+    }
+
     TraceSettings trace() {
         return TraceSettings.assumed()
                 .withMethod(word("survey.method", JobKey.METHODS))
@@ -169,7 +178,8 @@ final class JobSettings {
                 number("line.sigma_limit_deg"),
                 outputNorth(),
                 fabric(),
-                number("run.finding_prior_factor"));
+                number("run.finding_prior_factor"),
+                number("depth.sigma_m"));
     }
 
     private FabricSettings fabric() {

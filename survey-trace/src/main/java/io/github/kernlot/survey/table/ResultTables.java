@@ -13,6 +13,7 @@ import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.OrientedStructure;
 import io.github.kernlot.survey.hole.Structure;
+import io.github.kernlot.survey.uncertainty.Covariance;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -54,6 +55,8 @@ public final class ResultTables {
             "easting_m",
             "northing_m",
             "elevation_m",
+            "horizontal_sigma_m",
+            "vertical_sigma_m",
             "note");
     private static final int GAMMA = ORIENTED.indexOf("gamma_deg");
     private static final int MARKS_ONLY = ORIENTED.indexOf("marks_only_line_angle_deg");
@@ -180,6 +183,8 @@ public final class ResultTables {
                 Cells.number(position.easting()),
                 Cells.number(position.northing()),
                 Cells.number(position.elevation()),
+                Cells.number(oriented.covariance().horizontalSigma()),
+                Cells.number(oriented.covariance().verticalSigma()),
                 oriented.note());
     }
 
@@ -239,18 +244,22 @@ public final class ResultTables {
                 "elevation_m",
                 "azimuth_deg",
                 "dip_deg",
-                "scribe_turn_deg"));
-        holes.forEach(hole -> addTrace(hole.log(), rows));
+                "scribe_turn_deg",
+                "horizontal_sigma_m",
+                "vertical_sigma_m"));
+        holes.forEach(hole -> addTrace(hole, rows));
         return rows;
     }
 
-    private void addTrace(HoleLog log, List<List<String>> rows) {
-        HoleTrace trace = log.trace();
+    private void addTrace(OrientedHole hole, List<List<String>> rows) {
+        HoleLog log = hole.log();
+        HoleTrace trace = hole.trace();
         double toOutput = trace.survey().north().toAdd(job.settings().output());
         OptionalDouble turnsFrom = OptionalDouble.empty();
         for (double depth : depths(log)) {
             Position position = trace.positionAt(depth);
             HoleDirection direction = trace.directionAt(depth);
+            Covariance covariance = hole.uncertainty().at(depth).place();
             if (turnsFrom.isEmpty() && !direction.isVertical()) {
                 turnsFrom = OptionalDouble.of(depth);
             }
@@ -262,7 +271,9 @@ public final class ResultTables {
                     Cells.number(position.elevation()),
                     Cells.azimuth(direction.withAzimuthTurned(toOutput).azimuth()),
                     Cells.number(direction.dip()),
-                    direction.isVertical() ? "" : Cells.number(trace.scribeTurn(turnsFrom.orElse(depth), depth))));
+                    direction.isVertical() ? "" : Cells.number(trace.scribeTurn(turnsFrom.orElse(depth), depth)),
+                    Cells.number(covariance.horizontalSigma()),
+                    Cells.number(covariance.verticalSigma())));
         }
     }
 
@@ -274,8 +285,10 @@ public final class ResultTables {
         double deepest = depths.last();
         TreeSet<Double> listed = new TreeSet<>();
         log.trace().survey().stations().forEach(station -> listed.add(station.depth()));
-        for (int step = 0; step * TRACE_STEP <= deepest; step++) {
-            listed.add(step * TRACE_STEP);
+        double from = log.trace().kickOffDepth().orElse(0);
+        listed.add(from);
+        for (double depth = TRACE_STEP * Math.ceil(from / TRACE_STEP); depth <= deepest; depth += TRACE_STEP) {
+            listed.add(depth);
         }
         listed.add(deepest);
         return listed;

@@ -7,6 +7,7 @@ import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.check.Finding.Level;
+import io.github.kernlot.survey.uncertainty.StationSigma;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -55,6 +56,15 @@ final class TraceReader {
         return kickOff.isPresent()
                 ? parent.flatMap(trace -> branch(collar.get(), trace, kickOff.getAsDouble()))
                 : fromCollar(collar.get());
+    }
+
+    /** What the stations of the trace have in place of the sigmas of the settings. */
+    List<StationSigma> ownSigmas() {
+        return stations.stream()
+                .filter(station ->
+                        station.azimuthSigma().isPresent() || station.dipSigma().isPresent())
+                .map(station -> new StationSigma(station.depth(), station.azimuthSigma(), station.dipSigma()))
+                .toList();
     }
 
     private boolean areSound() {

@@ -58,6 +58,26 @@ public record Covariance(
     }
 
     /**
+     * The covariance of an error that works along one direction.
+     *
+     * @param direction the direction
+     * @param sigma its standard deviation, 0 or more; metres for places
+     * @return the covariance
+     * @throws IllegalArgumentException if sigma is negative or not finite
+     */
+    public static Covariance along(HoleDirection direction, double sigma) {
+        Vector way = Vector.ofInclination(direction.inclination(), direction.azimuth())
+                .times(Require.notNegative("sigma", sigma, "m"));
+        return new Covariance(
+                way.north() * way.north(),
+                way.east() * way.east(),
+                way.down() * way.down(),
+                way.north() * way.east(),
+                way.north() * way.down(),
+                way.east() * way.down());
+    }
+
+    /**
      * The covariance of the sum of two vectors that are independent.
      *
      * @param other the covariance of the other
