@@ -76,13 +76,14 @@ class ResultTablesTest {
         write();
         assertEquals(
                 "hole_id,depth_m,kind,alpha_deg,beta_deg,gamma_deg,status,line_angle_deg,line_sigma_deg,line_low_deg,line_high_deg,dip_deg,dip_direction_deg,"
-                        + "plunge_deg,trend_deg,easting_m,northing_m,elevation_m,note,logger",
+                        + "plunge_deg,trend_deg,easting_m,northing_m,elevation_m,horizontal_sigma_m,vertical_sigma_m,note,logger",
                 header("oriented.csv"));
         assertEquals(
                 "hole_id,depth_m,offset_deg,predicted_deg,residual_deg,p_sound,p_flipped,p_wrong,verdict,by_hand",
                 header("marks.csv"));
         assertEquals(
-                "hole_id,depth_m,easting_m,northing_m,elevation_m,azimuth_deg,dip_deg,scribe_turn_deg",
+                "hole_id,depth_m,easting_m,northing_m,elevation_m,azimuth_deg,dip_deg,scribe_turn_deg,horizontal_sigma_m,"
+                        + "vertical_sigma_m",
                 header("trace.csv"));
         assertEquals("hole_id,depth_m,level,what,measured,limit,unit,limit_standing", header("findings.csv"));
     }
