@@ -21,7 +21,8 @@ import java.util.stream.Collectors;
  * @param preset the value where none is given
  * @param isUsed whether anything depends on it yet
  * @param range the numbers that are accepted; empty where words are
- * @param words the words that are accepted, with what they mean; empty where numbers are, and for the kinds of fabric.kinds
+ * @param words the words that are accepted, with what they mean; empty where numbers are, and for the lists of
+ *     fabric.kinds and survey.priority
  */
 record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> range, Map<String, ?> words) {
 
@@ -39,6 +40,9 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
     static final Map<String, BetaConvention.Apex> APEXES =
             Map.of("down-hole", BetaConvention.Apex.DOWN_HOLE, "up-hole", BetaConvention.Apex.UP_HOLE);
 
+    /** The key that lists names of surveys, the most trusted first. */
+    static final String PRIORITY = "survey.priority";
+
     private static final Set<String> OF_FABRIC =
             Set.of("fabric.prior_stray", "fabric.anchor_sigma_deg", "alpha.sigma_deg", "beta.sigma_deg");
 
@@ -54,6 +58,8 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             number("survey.extrapolation_limit_m", "30", NumberRange.DEPTH),
             number("core.diameter_mm", "63.5", NumberRange.DIAMETER),
             word("survey.dip_sign", "negative-down", Map.of("negative-down", false, "positive-down", true)),
+            word("survey.several", "priority", Map.of("priority", false, "weighted-mean", true)),
+            new JobKey(PRIORITY, "", true, Optional.empty(), Map.of()),
             word("mark.side", "low", SIDES),
             word("beta.sense", "clockwise", SENSES),
             word("beta.apex", "down-hole", APEXES),
@@ -126,6 +132,9 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
         String word = value.toLowerCase(Locale.ROOT);
         if (name.equals(FabricWord.KEY)) {
             return FabricWord.refusal(value);
+        }
+        if (name.equals(PRIORITY)) {
+            return Optional.empty();
         }
         if (range.isPresent()) {
             return range.get().parse(value).isPresent()

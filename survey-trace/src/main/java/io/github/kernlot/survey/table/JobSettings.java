@@ -9,6 +9,7 @@ import io.github.kernlot.orientation.line.MarkBlunders;
 import io.github.kernlot.orientation.line.MarkNoise;
 import io.github.kernlot.survey.North;
 import io.github.kernlot.survey.TraceSettings;
+import io.github.kernlot.survey.combine.DirectionSigma;
 import io.github.kernlot.survey.hole.FabricSettings;
 import io.github.kernlot.survey.hole.OrientationSettings;
 import io.github.kernlot.survey.uncertainty.SurveySigmas;
@@ -135,6 +136,24 @@ final class JobSettings {
                 number("survey.dip.sigma_deg"),
                 number("survey.azimuth.bias_sigma_deg"),
                 number("survey.dip.bias_sigma_deg"));
+    }
+
+    /** How far one station misses by chance, to weigh surveys by; a weight needs some error. */
+    DirectionSigma stationSigma() {
+        return new DirectionSigma(
+                Math.max(NumberRange.SIGMA.low(), number("survey.dip.sigma_deg")), number("survey.azimuth.sigma_deg"));
+    }
+
+    boolean weighsSurveys() {
+        return value("survey.several").equalsIgnoreCase("weighted-mean");
+    }
+
+    /** The place of a survey among those of a hole: those that are not listed come after those that are. */
+    int surveyPriority(String survey) {
+        List<String> listed =
+                Stream.of(value(JobKey.PRIORITY).split(",")).map(String::strip).toList();
+        int place = listed.indexOf(survey);
+        return place < 0 || survey.isEmpty() ? listed.size() : place;
     }
 
     TraceSettings trace() {

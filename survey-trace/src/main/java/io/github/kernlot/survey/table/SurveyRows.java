@@ -80,12 +80,23 @@ record SurveyRows(String name, List<StationRow> recorded) {
     /** The survey from grid north. */
     Survey onGrid(NorthReference hole) {
         Map<North, List<SurveyStation>> byNorth = new EnumMap<>(North.class);
-        for (StationRow station : recorded) {
-            byNorth.computeIfAbsent(station.north().orElse(hole.north()), north -> new ArrayList<>())
-                    .add(station.station());
-        }
-        return Survey.ofParts(byNorth.entrySet().stream()
-                .map(part -> SurveyPart.of(part.getValue(), hole.with(part.getKey())))
-                .toList());
+        recorded.forEach(
+                station -> byNorth.computeIfAbsent(station.north().orElse(hole.north()), north -> new ArrayList<>())
+                        .add(station.station()));
+        List<SurveyPart> parts = new ArrayList<>();
+        byNorth.forEach((north, stations) -> parts.add(SurveyPart.of(stations, hole.with(north))));
+        return Survey.ofParts(parts);
+    }
+
+    /** The name, or words in its place. */
+    String title() {
+        return name.isEmpty() ? "without a name" : name;
+    }
+
+    /** The same survey without its stations down to a depth. */
+    SurveyRows below(double depth) {
+        return new SurveyRows(
+                name,
+                recorded.stream().filter(station -> station.depth() > depth).toList());
     }
 }

@@ -25,6 +25,7 @@ final class TraceReader {
     private final JobSettings settings;
     private final HoleFindings findings;
     private final List<StationRow> stations = new ArrayList<>();
+    private List<StationSigma> ownSigmas = List.of();
 
     TraceReader(HoleRows rows, JobSettings settings, HoleFindings findings) {
         this.rows = rows;
@@ -54,24 +55,20 @@ final class TraceReader {
         }
         OptionalDouble kickOff = collar.get().kickOff();
         return kickOff.isPresent()
-                ? parent.flatMap(trace -> branch(collar.get(), trace, kickOff.getAsDouble()))
-                : fromCollar(collar.get());
+                ? parent.flatMap(trace -> branch(collar.get(), trace, kickOff.getAsDouble(), surveys))
+                : fromCollar(collar.get(), surveys);
     }
 
     /** What the stations of the trace have in place of the sigmas of the settings. */
     List<StationSigma> ownSigmas() {
-        return stations.stream()
-                .filter(station ->
-                        station.azimuthSigma().isPresent() || station.dipSigma().isPresent())
-                .map(station -> new StationSigma(station.depth(), station.azimuthSigma(), station.dipSigma()))
-                .toList();
+        return ownSigmas;
     }
 
     private boolean areSound() {
         return rows.stations().stream().allMatch(Row::isSound);
     }
 
-    private Optional<HoleTrace> fromCollar(Collar collar) {
+    private Optional<HoleTrace> fromCollar(Collar collar, List<SurveyRows> surveys) {
         StationRow first = stations.stream()
                 .min(Comparator.comparingDouble(StationRow::depth))
                 .orElseThrow();
@@ -85,16 +82,37 @@ final class TraceReader {
             return Optional.empty();
         }
         SurveyFindings checks = new SurveyFindings(settings, collar.end());
-        checks.of(onGrid(collar.north())).forEach(findings::tell);
-        return Optional.of(told(HoleTrace.of(collar.position(), survey(collar.north()), settings.trace())));
+        for (SurveyRows survey : surveys) {
+            tell(survey, surveys, checks.of(onGrid(survey, collar.north())));
+        }
+        return merged(surveys, collar).map(survey -> told(HoleTrace.of(collar.position(), survey, settings.trace())));
     }
 
-    private Survey survey(NorthReference north) {
-        return new SurveyRows("", stations).onGrid(north);
+    /** Tells what the checks found in one survey, by its name where there are several. */
+    private void tell(SurveyRows survey, List<SurveyRows> surveys, List<Finding> found) {
+        String whose = surveys.size() > 1 ? "survey " + survey.title() + ": " : "";
+        found.forEach(finding -> findings.tell(
+                new Finding(finding.depth(), finding.level(), whose + finding.what(), finding.measurement())));
     }
 
-    private List<SurveyStation> onGrid(NorthReference north) {
-        return stations.stream().map(station -> station.onGrid(north)).toList();
+    /** One survey of all; empty, with a fault added, where they contradict each other. */
+    private Optional<Survey> merged(List<SurveyRows> surveys, Collar collar) {
+        try {
+            SurveyMerger.Merged merged = new SurveyMerger(settings, collar.north(), findings).merge(surveys);
+            ownSigmas = merged.ownSigmas();
+            return Optional.of(merged.survey());
+        } catch (IllegalArgumentException contradiction) {
+            surveys.get(surveys.size() - 1)
+                    .recorded()
+                    .get(0)
+                    .row()
+                    .fault("survey", "the surveys of the hole do not go together: " + contradiction.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private static List<SurveyStation> onGrid(SurveyRows survey, NorthReference north) {
+        return survey.recorded().stream().map(station -> station.onGrid(north)).toList();
     }
 
     private HoleTrace told(HoleTrace trace) {
@@ -102,7 +120,7 @@ final class TraceReader {
         return trace;
     }
 
-    private Optional<HoleTrace> branch(Collar collar, HoleTrace parent, double kickOff) {
+    private Optional<HoleTrace> branch(Collar collar, HoleTrace parent, double kickOff, List<SurveyRows> whole) {
         Row row = rows.collars().get(0);
         if (kickOff > parent.reach()) {
             row.fault(
@@ -112,32 +130,31 @@ final class TraceReader {
             return Optional.empty();
         }
         tellPlace(row, parent.collar());
-        List<StationRow> above =
-                stations.stream().filter(station -> station.depth() <= kickOff).toList();
-        above.forEach(station -> findings.tell(
-                station.row(),
-                Level.WARNING,
-                "not used: it lies above the kick-off, where the stations of the hole that it leaves count"));
-        stations.removeAll(above);
-        if (stations.isEmpty()) {
+        stations.stream()
+                .filter(station -> station.depth() <= kickOff)
+                .forEach(station -> findings.tell(
+                        station.row(),
+                        Level.WARNING,
+                        "not used: it lies above the kick-off, where the stations of the hole that it leaves count"));
+        List<SurveyRows> surveys = whole.stream()
+                .map(survey -> survey.below(kickOff))
+                .filter(survey -> !survey.recorded().isEmpty())
+                .toList();
+        if (surveys.isEmpty()) {
             row.fault("kick_off_m", "the hole has no station below its kick-off, expected one or more");
             return Optional.empty();
         }
-        Survey survey = survey(collar.north());
-        SurveyRows.checkDogleg(
-                new SurveyStation(kickOff, parent.directionAt(kickOff)),
-                "the direction at the kick-off",
-                stations.stream()
-                        .min(Comparator.comparingDouble(StationRow::depth))
-                        .orElseThrow()
-                        .row(),
-                survey.stations().get(0));
-        if (!areSound()) {
-            return Optional.empty();
-        }
+        SurveyStation leaving = new SurveyStation(kickOff, parent.directionAt(kickOff));
         SurveyFindings checks = new SurveyFindings(settings, collar.end());
-        checks.ofBranch(parent, kickOff, onGrid(collar.north())).forEach(findings::tell);
-        return Optional.of(told(HoleTrace.branch(parent, kickOff, survey, settings.trace())));
+        for (SurveyRows survey : surveys) {
+            StationRow first = survey.byDepth().get(0);
+            SurveyRows.checkDogleg(leaving, "the direction at the kick-off", first.row(), first.onGrid(collar.north()));
+            tell(survey, surveys, checks.ofBranch(parent, kickOff, onGrid(survey, collar.north())));
+        }
+        return areSound()
+                ? merged(surveys, collar)
+                        .map(survey -> told(HoleTrace.branch(parent, kickOff, survey, settings.trace())))
+                : Optional.empty();
     }
 
     private void tellPlace(Row row, Position collar) {

@@ -100,4 +100,97 @@ class SurveyTablesTest {
         TableException refused = assertThrows(TableException.class, tables::read);
         assertTrue(refused.getMessage().contains("surveys.csv, line 2, " + fault), refused.getMessage());
     }
+
+    private Tables severalSurveys() {
+        return tables.put("surveys.csv", """
+                        hole_id,depth_m,azimuth_deg,dip_deg,survey,tool,date,dip_sigma_deg
+                        TN-1,0,90,-60,multishot,M,2026-03-02,
+                        TN-1,30,92,-59,multishot,M,2026-03-02,
+                        TN-1,60,94,-58,multishot,M,2026-03-02,
+                        TN-1,90,96,-57,multishot,M,2026-03-02,0.9
+                        TN-1,0,91,-60.2,gyro,G,2026-03-09,0.1
+                        TN-1,30,93,-59.2,gyro,G,2026-03-09,
+                        TN-1,60,95,-58.2,gyro,G,2026-03-09,
+                        TN-2,10,270,-70,,,,
+                        """);
+    }
+
+    private List<SurveyStation> stations() {
+        return tables.read().hole("TN-1").trace().survey().stations();
+    }
+
+    @Test
+    void ofSeveralSurveysTheFirstNamedCounts() {
+        severalSurveys();
+        assertEquals(4, stations().size());
+        assertEquals(-60, stations().get(0).direction().dip(), 1e-9);
+        assertTrue(
+                told("TN-1").stream()
+                        .anyMatch(finding -> finding.startsWith("info: 2 surveys,")
+                                && finding.endsWith("stations from each: multishot 4, gyro 0")),
+                told("TN-1").toString());
+    }
+
+    @Test
+    void thePriorityOfSurveysIsASetting() {
+        severalSurveys().settings("survey.priority = gyro, multishot");
+        assertEquals(
+                List.of(-60.2, -59.2, -58.2, -57.0),
+                stations().stream()
+                        .map(station -> Math.round(station.direction().dip() * 1e6) / 1e6)
+                        .toList());
+        assertTrue(told("TN-1").stream().anyMatch(finding -> finding.endsWith("gyro 3, multishot 1")));
+    }
+
+    @Test
+    void aWeightedMeanOfSurveysLiesBetweenThem() {
+        severalSurveys().settings("survey.several = weighted-mean");
+        double dip = stations().get(1).direction().dip();
+        assertTrue(dip > -59.2 && dip < -59.0, "dip " + dip);
+        assertTrue(told("TN-1").stream().anyMatch(finding -> finding.contains("their weighted mean is used")));
+    }
+
+    @Test
+    void surveysOfAHoleAreCompared() {
+        severalSurveys();
+        assertTrue(
+                told("TN-1").stream().anyMatch(finding -> finding.contains("azimuth") && finding.contains("gyro")),
+                told("TN-1").toString());
+    }
+
+    @Test
+    void twoSurveysMayHaveStationsAtOneDepthAndOneSurveyNot() {
+        severalSurveys().replace("surveys.csv", "TN-1,60,95,-58.2,gyro", "TN-1,30,95,-58.2,gyro");
+        TableException refused = assertThrows(TableException.class, tables::read);
+        assertTrue(
+                refused.getMessage().contains("line 8, column depth_m: \"30\", a station of the survey at this depth"),
+                refused.getMessage());
+    }
+
+    @Test
+    void surveysThatContradictEachOtherAreRefused() {
+        severalSurveys()
+                .settings("survey.several = weighted-mean")
+                .replace("surveys.csv", "TN-1,30,93,-59.2,gyro", "TN-1,30,273,59,gyro")
+                .replace("surveys.csv", "TN-1,60,95,-58.2,gyro", "TN-1,60,275,58,gyro")
+                .replace("surveys.csv", "TN-1,0,91,-60.2,gyro", "TN-1,0,271,60,gyro");
+        TableException refused = assertThrows(TableException.class, tables::read);
+        assertTrue(refused.getMessage().contains("do not go together"), refused.getMessage());
+    }
+
+    @Test
+    void aStationsOwnSigmaIsHeeded() {
+        double before = verticalSigma();
+        tables.replace("surveys.csv", "azimuth_deg,dip_deg", "azimuth_deg,dip_deg,dip_sigma_deg")
+                .put("surveys.csv", tables.text("surveys.csv").replaceAll("(?m)^(TN-.*)$", "$1,2.5"));
+        assertTrue(verticalSigma() > 3 * before);
+        tables.settings("survey.dip.bias_sigma_deg = 0", "depth.sigma_m = 0")
+                .put("surveys.csv", tables.text("surveys.csv").replace(",2.5", ",0.000001"));
+        // what is left is the azimuth, which bends the arcs
+        assertEquals(0, verticalSigma(), 2e-3);
+    }
+
+    private double verticalSigma() {
+        return tables.read().orient("TN-1").structures().get(1).covariance().verticalSigma();
+    }
 }
