@@ -79,8 +79,7 @@ final class SurveyMerger {
             for (SurveyRun other : runs.subList(i + 1, runs.size())) {
                 String both = "surveys " + runs.get(i).name() + " and " + other.name() + ": ";
                 for (Finding found : differences(runs.get(i), other)) {
-                    findings.tell(
-                            new Finding(found.depth(), found.level(), both + found.what(), found.measurement()));
+                    findings.tell(new Finding(found.depth(), found.level(), both + found.what(), found.measurement()));
                 }
             }
         }
