@@ -77,9 +77,10 @@ final class SurveyMerger {
     private void compare(List<SurveyRun> runs) {
         for (int i = 0; i < runs.size(); i++) {
             for (SurveyRun other : runs.subList(i + 1, runs.size())) {
-                String both = "surveys " + runs.get(i).name() + " and " + other.name() + ": ";
+                String names = runs.get(i).name() + " and " + other.name();
                 for (Finding found : differences(runs.get(i), other)) {
-                    findings.tell(new Finding(found.depth(), found.level(), both + found.what(), found.measurement()));
+                    String what = found.what().startsWith(names) ? found.what() : names + ": " + found.what();
+                    findings.tell(new Finding(found.depth(), found.level(), what, found.measurement()));
                 }
             }
         }
