@@ -54,7 +54,8 @@ class PlanCourseTest {
         double expected = 0;
         for (int i = 1; i < stations.size(); i++) {
             expected += ellipse(stations.get(i - 1), stations.get(i));
-            assertEquals(expected, course.lengthAt(stations.get(i).depth()), 1e-9);
+            // the difference of two elliptic integrals over a small dogleg has lost that many digits
+            assertEquals(expected, course.lengthAt(stations.get(i).depth()), 1e-8);
         }
     }
 
