@@ -162,7 +162,7 @@ final class AlphaDescent {
     }
 
     private static Vector anyAcross(Vector pole) {
-        Vector helper = Math.abs(pole.down()) < 0.7 ? Vector.DOWN : Vector.ofAzimuth(0);
-        return helper.across(pole).unit();
+        Vector aside = Math.abs(pole.down()) < 0.7 ? Vector.DOWN : Vector.ofAzimuth(0);
+        return aside.across(pole).unit();
     }
 }

@@ -210,8 +210,8 @@ final class PointFit {
     }
 
     private static Vector across(Vector pole) {
-        Vector helper = Math.abs(pole.down()) < 0.7 ? Vector.DOWN : Vector.ofAzimuth(0);
-        return helper.across(pole).unit();
+        Vector aside = Math.abs(pole.down()) < 0.7 ? Vector.DOWN : Vector.ofAzimuth(0);
+        return aside.across(pole).unit();
     }
 
     Vector normal() {
