@@ -1,4 +1,5 @@
 import io.github.kernlot.orientation.*;
+import io.github.kernlot.orientation.bulk.*;
 import io.github.kernlot.orientation.line.*;
 import io.github.kernlot.orientation.rock.*;
 import io.github.kernlot.orientation.solve.*;

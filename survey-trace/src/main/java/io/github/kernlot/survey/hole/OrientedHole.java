@@ -16,6 +16,7 @@ import io.github.kernlot.orientation.line.LinePosterior;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.orientation.line.ReferenceLine;
 import io.github.kernlot.orientation.line.RunReview;
+import io.github.kernlot.survey.BeyondLast;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.check.Finding;
@@ -140,7 +141,10 @@ public final class OrientedHole {
                         .withAzimuthTurned(toOutput))
                 : Optional.empty();
         if (trace.isExtrapolated(structure.depth())) {
-            notes.add("beyond the survey's stations, the hole taken as straight");
+            boolean goesOnBent = trace.settings().beyondLast() == BeyondLast.CONSTANT_CURVATURE
+                    && structure.depth() > trace.survey().stations().get(0).depth();
+            notes.add("beyond the survey's stations, the hole taken "
+                    + (goesOnBent ? "on with the curvature of its end" : "as straight"));
         }
         return new OrientedStructure(
                 structure,

@@ -4,6 +4,7 @@ import static java.util.Map.entry;
 
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.WallReference;
+import io.github.kernlot.survey.BeyondLast;
 import io.github.kernlot.survey.DesurveyMethod;
 import io.github.kernlot.survey.North;
 import java.util.LinkedHashMap;
@@ -27,6 +28,8 @@ import java.util.stream.Collectors;
 record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> range, Map<String, ?> words) {
 
     static final Map<String, North> NORTHS = Map.of("grid", North.GRID, "true", North.TRUE, "magnetic", North.MAGNETIC);
+    static final Map<String, BeyondLast> BEYOND =
+            Map.of("straight", BeyondLast.STRAIGHT, "constant-curvature", BeyondLast.CONSTANT_CURVATURE);
     static final Map<String, DesurveyMethod> METHODS = Map.of(
             "minimum-curvature", DesurveyMethod.MINIMUM_CURVATURE,
             "radius-of-curvature", DesurveyMethod.RADIUS_OF_CURVATURE,
@@ -51,6 +54,7 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             word("survey.north", "grid", NORTHS),
             word("output.north", "grid", NORTHS),
             word("survey.method", "minimum-curvature", METHODS),
+            word("survey.beyond_last", "straight", BEYOND),
             number("survey.azimuth.sigma_deg", "1.0", NumberRange.SIGMA_OR_NONE),
             number("survey.dip.sigma_deg", "0.3", NumberRange.SIGMA_OR_NONE),
             number("survey.azimuth.bias_sigma_deg", "0.5", NumberRange.SIGMA_OR_NONE),

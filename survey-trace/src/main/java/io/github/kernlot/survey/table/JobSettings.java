@@ -159,7 +159,8 @@ final class JobSettings {
     TraceSettings trace() {
         return TraceSettings.assumed()
                 .withMethod(word("survey.method", JobKey.METHODS))
-                .withExtrapolationLimit(extrapolationLimit());
+                .withExtrapolationLimit(extrapolationLimit())
+                .withBeyondLast(word("survey.beyond_last", JobKey.BEYOND));
     }
 
     CoreDiameter coreDiameter() {

@@ -1,10 +1,12 @@
 package io.github.kernlot.survey.table;
 
 import io.github.kernlot.orientation.Position;
+import io.github.kernlot.survey.BeyondLast;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;
 import io.github.kernlot.survey.Survey;
 import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.TraceSettings;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.check.Finding.Level;
 import io.github.kernlot.survey.uncertainty.StationSigma;
@@ -85,7 +87,7 @@ final class TraceReader {
         for (SurveyRows survey : surveys) {
             tell(survey, surveys, checks.of(onGrid(survey, collar.north())));
         }
-        return merged(surveys, collar).map(survey -> told(HoleTrace.of(collar.position(), survey, settings.trace())));
+        return merged(surveys, collar).map(survey -> told(HoleTrace.of(collar.position(), survey, settings(survey))));
     }
 
     /** Tells what the checks found in one survey, by its name where there are several. */
@@ -115,7 +117,20 @@ final class TraceReader {
         return survey.recorded().stream().map(station -> station.onGrid(north)).toList();
     }
 
+    /** One station has no curvature to go on with. */
+    private TraceSettings settings(Survey survey) {
+        if (survey.stations().size() > 1 || settings.trace().beyondLast() == BeyondLast.STRAIGHT) {
+            return settings.trace();
+        }
+        findings.tell(Finding.ofHole(Level.INFO, "the hole has one station: taken as straight below it"));
+        return settings.trace().withBeyondLast(BeyondLast.STRAIGHT);
+    }
+
     private HoleTrace told(HoleTrace trace) {
+        trace.survey()
+                .conversions()
+                .forEach(conversion ->
+                        findings.tell(Finding.ofHole(Level.INFO, "azimuths were converted: " + conversion)));
         trace.notes().forEach(note -> findings.tell(Finding.at(note.depth(), Level.INFO, note.what())));
         return trace;
     }

@@ -193,4 +193,26 @@ class SurveyTablesTest {
     private double verticalSigma() {
         return tables.read().orient("TN-1").structures().get(1).covariance().verticalSigma();
     }
+
+    @Test
+    void aHoleMayGoOnWithTheCurvatureOfItsEnd() {
+        double straight = tables.read().hole("TN-1").trace().directionAt(80).dip();
+        tables.settings("survey.beyond_last = constant-curvature")
+                .put("structures.csv", tables.text("structures.csv") + "TN-1,80,vein,40,213,,\n");
+        Job job = tables.read();
+        assertEquals(-58, straight, 1e-9);
+        assertTrue(job.hole("TN-1").trace().directionAt(80).dip() > -57.5);
+        assertTrue(job.orient("TN-1").structures().stream()
+                .anyMatch(structure -> structure.note().contains("taken on with the curvature of its end")));
+        assertTrue(told("TN-2").contains("info: the hole has one station: taken as straight below it"));
+    }
+
+    @Test
+    void whatWasAddedToAzimuthsIsTold() {
+        tables.settings("survey.north = magnetic", "survey.dip_sign = negative-down")
+                .replace("holes.csv", "TN-2,1100,2050,310,,,", "TN-2,1100,2050,310,4,1,");
+        assertTrue(
+                told("TN-1").stream().anyMatch(finding -> finding.contains("magnetic to grid north, +3.0000 degrees")),
+                told("TN-1").toString());
+    }
 }
