@@ -32,6 +32,11 @@ final class Block {
 
     private final double[][] to = new double[3][ROWS];
 
+    /** What {@link #write} must know of the last names: the components along the axis, and the angle of a direction along it. */
+    private double[] edge = to[0];
+
+    private double onAxis;
+
     /** One frame for all rows. */
     void standIn(double[] cosines, int count) {
         for (int k = 0; k < 9; k++) {
@@ -149,14 +154,6 @@ final class Block {
         }
     }
 
-    /** Plunge and trend of the poles in the place of dip and dip direction. */
-    void poles(int count) {
-        for (int i = 0; i < count; i++) {
-            second[i] = Polar.poleTrend(first[i], second[i]);
-            first[i] = 90 - first[i];
-        }
-    }
-
     /** Leaves the angle from the axis or the plane across it in the first column and the one round it in the second. */
     private void name(double[] x, double[] y, double[] along, double end, boolean fromAxis, int count) {
         double[] across = third;
@@ -167,51 +164,49 @@ final class Block {
         } else {
             DegreeColumns.acute(along, across, first, work, count);
         }
-        choose(along, across, fromAxis ? 0 : 90, count);
+        Loops.margins(along, across, Polar.ROUNDING, second, 360, work, count);
+        edge = along;
+        onAxis = fromAxis ? 0 : 90;
     }
 
-    /** What {@link Polar} chooses; the work column then holds the status that this makes. */
-    private void choose(double[] along, double[] across, double onAxis, int count) {
-        for (int i = 0; i < count; i++) {
-            work[i] = RowStatus.ANSWERED;
-            if (!(along[i] >= Polar.ROUNDING && across[i] >= Polar.ROUNDING && second[i] < 360)) {
-                choose(i, along[i], across[i], onAxis);
-            }
-        }
-    }
-
-    private void choose(int i, double along, double across, double onAxis) {
-        if (across < Polar.ROUNDING) {
-            first[i] = onAxis;
-            second[i] = 0;
-            work[i] = RowStatus.SECOND_ANGLE_IDLE;
-            return;
-        }
-        if (second[i] == 360) {
-            second[i] = 0;
-        }
-        if (along < Polar.ROUNDING) {
-            first[i] = 90 - onAxis;
-            second[i] = second[i] >= 180 ? second[i] - 180 : second[i];
-            work[i] = RowStatus.SECOND_ANGLE_TWOFOLD;
-        }
-    }
-
-    /** Writes the two angles and the status to the caller's columns. */
+    /** Writes the two angles to the caller's columns and completes the status. */
     int write(int offset, int count, double[] firstOut, double[] secondOut, byte[] status) {
+        double[] margin = work;
+        double[] polar = first;
+        double[] round = second;
         int refused = 0;
         for (int i = 0; i < count; i++) {
             int row = offset + i;
-            if (status[row] < 0) {
-                firstOut[row] = Double.NaN;
-                secondOut[row] = Double.NaN;
-                refused++;
-            } else {
-                firstOut[row] = first[i] + 0.0;
-                secondOut[row] = second[i] + 0.0;
-                status[row] = (byte) work[i];
+            firstOut[row] = polar[i];
+            secondOut[row] = round[i];
+            if (!(margin[i] > 0) || status[row] != RowStatus.ANSWERED) {
+                refused += writeUnusual(i, row, firstOut, secondOut, status);
             }
         }
         return refused;
+    }
+
+    /** A row that was refused, or one where {@link Polar} chooses an angle. */
+    private int writeUnusual(int i, int row, double[] firstOut, double[] secondOut, byte[] status) {
+        if (RowStatus.isRefused(status[row])) {
+            firstOut[row] = Double.NaN;
+            secondOut[row] = Double.NaN;
+            return 1;
+        }
+        double along = edge[i];
+        double across = third[i];
+        double round = second[i] == 360 ? 0 : second[i];
+        if (across < Polar.ROUNDING) {
+            firstOut[row] = onAxis;
+            secondOut[row] = 0;
+            status[row] = RowStatus.SECOND_ANGLE_IDLE;
+        } else if (along < Polar.ROUNDING) {
+            firstOut[row] = 90 - onAxis;
+            secondOut[row] = round >= 180 ? round - 180 : round;
+            status[row] = RowStatus.SECOND_ANGLE_TWOFOLD;
+        } else {
+            secondOut[row] = round;
+        }
+        return 0;
     }
 }

@@ -15,14 +15,9 @@ enum Conversion {
 
     void run(Block block, int count) {
         switch (this) {
-            case PLANE_TO_GROUND -> {
+            case PLANE_TO_GROUND, POLE_TO_GROUND -> {
                 block.normalsOnCore(count);
                 block.toPlanesInGround(count);
-            }
-            case POLE_TO_GROUND -> {
-                block.normalsOnCore(count);
-                block.toPlanesInGround(count);
-                block.poles(count);
             }
             case LINE_IN_PLANE_TO_GROUND -> {
                 block.linesInPlanes(count);

@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.bulk;
 
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreFrame;
+import io.github.kernlot.orientation.internal.Polar;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
@@ -281,6 +282,9 @@ public final class FrameColumns {
             if (conversion == Conversion.PLANE_TO_CORE) {
                 betaOut(row, count, secondOut, status);
             }
+            if (conversion == Conversion.POLE_TO_GROUND) {
+                poles(row, count, firstOut, secondOut, status);
+            }
         }
         spare.set(block);
         return refused;
@@ -364,6 +368,16 @@ public final class FrameColumns {
         for (int i = offset; i < offset + count; i++) {
             if (status[i] == RowStatus.ANSWERED || status[i] == RowStatus.SECOND_ANGLE_TWOFOLD) {
                 beta[i] = conventionOf(i).fromHouse(beta[i]);
+            }
+        }
+    }
+
+    /** Plunge and trend of the poles in the place of dip and dip direction. */
+    private static void poles(int offset, int count, double[] dip, double[] dipDirection, byte[] status) {
+        for (int i = offset; i < offset + count; i++) {
+            if (!RowStatus.isRefused(status[i])) {
+                dipDirection[i] = Polar.poleTrend(dip[i], dipDirection[i]);
+                dip[i] = 90 - dip[i];
             }
         }
     }

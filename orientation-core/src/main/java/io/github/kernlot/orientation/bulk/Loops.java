@@ -65,4 +65,12 @@ final class Loops {
             out[i] = -cosI[i] * sinA[i] * cosX[i] - cosA[i] * sinX[i];
         }
     }
+
+    /** Above 0 where both sizes are above the least and the angle is below the full turn. */
+    static void margins(
+            double[] size, double[] other, double least, double[] angle, double turn, double[] out, int count) {
+        for (int i = 0; i < count; i++) {
+            out[i] = Math.min(Math.min(size[i], other[i]) - least, turn - angle[i]);
+        }
+    }
 }

@@ -18,26 +18,38 @@ public final class DegreeColumns {
      * @param count how many rows
      */
     public static void sinCos(double[] sin, double[] cos, double[] work, int count) {
+        rests(sin, work, count);
+        cosines(sin, cos, count);
+        sines(sin, count);
+        ofParts(sin, cos, work, count);
+    }
+
+    private static void rests(double[] angle, double[] part, int count) {
         for (int i = 0; i < count; i++) {
-            double quarters = DegreeKernel.quarters(sin[i]);
-            sin[i] = DegreeKernel.rest(sin[i], quarters);
-            work[i] = DegreeKernel.partOfTurn(quarters);
-        }
-        ofRests(sin, cos, count);
-        for (int i = 0; i < count; i++) {
-            double sinOfRest = sin[i];
-            double cosOfRest = cos[i];
-            double part = work[i];
-            sin[i] = DegreeKernel.sin(sinOfRest, cosOfRest, part);
-            cos[i] = DegreeKernel.cos(sinOfRest, cosOfRest, part);
+            double quarters = DegreeKernel.quarters(angle[i]);
+            angle[i] = DegreeKernel.rest(angle[i], quarters);
+            part[i] = DegreeKernel.partOfTurn(quarters);
         }
     }
 
-    private static void ofRests(double[] sin, double[] cos, int count) {
+    private static void cosines(double[] rest, double[] cos, int count) {
         for (int i = 0; i < count; i++) {
-            double rest = sin[i];
-            sin[i] = DegreeKernel.sinOfRest(rest);
-            cos[i] = DegreeKernel.cosOfRest(rest);
+            cos[i] = DegreeKernel.cosOfRest(rest[i]);
+        }
+    }
+
+    private static void sines(double[] rest, int count) {
+        for (int i = 0; i < count; i++) {
+            rest[i] = DegreeKernel.sinOfRest(rest[i]);
+        }
+    }
+
+    private static void ofParts(double[] sin, double[] cos, double[] part, int count) {
+        for (int i = 0; i < count; i++) {
+            double sinOfRest = sin[i];
+            double cosOfRest = cos[i];
+            sin[i] = DegreeKernel.sin(sinOfRest, cosOfRest, part[i]);
+            cos[i] = DegreeKernel.cos(sinOfRest, cosOfRest, part[i]);
         }
     }
 
@@ -52,8 +64,12 @@ public final class DegreeColumns {
      */
     public static void acute(double[] up, double[] along, double[] angle, double[] work, int count) {
         octants(up, along, work, angle, count);
+        eighths(work, angle, count);
+    }
+
+    private static void eighths(double[] octant, double[] angle, int count) {
         for (int i = 0; i < count; i++) {
-            angle[i] = 45 * work[i] + angle[i];
+            angle[i] = 45 * octant[i] + angle[i];
         }
     }
 
@@ -68,8 +84,12 @@ public final class DegreeColumns {
      */
     public static void azimuth(double[] y, double[] x, double[] angle, double[] work, int count) {
         octants(y, x, work, angle, count);
+        azimuths(y, x, work, angle, count);
+    }
+
+    private static void azimuths(double[] y, double[] x, double[] octant, double[] angle, int count) {
         for (int i = 0; i < count; i++) {
-            angle[i] = DegreeKernel.azimuth(side(y[i]), side(x[i]), work[i], angle[i]);
+            angle[i] = DegreeKernel.azimuth(side(y[i]), side(x[i]), octant[i], angle[i]);
         }
     }
 
@@ -79,14 +99,26 @@ public final class DegreeColumns {
     }
 
     private static void octants(double[] y, double[] x, double[] octant, double[] beyond, int count) {
+        nearest(y, x, octant, count);
+        slopes(y, x, octant, beyond, count);
+        atan(beyond, count);
+    }
+
+    private static void nearest(double[] y, double[] x, double[] octant, int count) {
         for (int i = 0; i < count; i++) {
             octant[i] = DegreeKernel.octant(Math.abs(y[i]), Math.abs(x[i]));
         }
+    }
+
+    private static void slopes(double[] y, double[] x, double[] octant, double[] slope, int count) {
         for (int i = 0; i < count; i++) {
-            beyond[i] = DegreeKernel.slope(Math.abs(y[i]), Math.abs(x[i]), octant[i]);
+            slope[i] = DegreeKernel.slope(Math.abs(y[i]), Math.abs(x[i]), octant[i]);
         }
+    }
+
+    private static void atan(double[] slope, int count) {
         for (int i = 0; i < count; i++) {
-            beyond[i] = DegreeKernel.atan(beyond[i]);
+            slope[i] = DegreeKernel.atan(slope[i]);
         }
     }
 

@@ -53,10 +53,10 @@ public final class DegreeKernel {
         double z = rest * rest;
         double z2 = z * z;
         double low = 3.8663238515629755e-09 + z * -3.925831985735494e-14;
-        double middle = 2.1354943020887797e-19 + z * -7.227873561950352e-25;
-        double high = 1.6678884671724942e-30 + z * -2.7631503744935947e-36;
+        double high = (2.1354943020887797e-19 + z * -7.227873561950352e-25)
+                + z2 * (1.6678884671724942e-30 + z * -2.7631503744935947e-36);
         // one ulp above the minimax coefficient, which makes the cosine of 45 degrees the sine
-        return 1 + z * (-0.00015230870989335428 + z * (low + z2 * (middle + z2 * high)));
+        return 1 + z * (-0.00015230870989335428 + z * (low + z2 * high));
     }
 
     /** Sine of an angle from the sine and the cosine of its rest: one of the two, with a sign. */
@@ -84,9 +84,9 @@ public final class DegreeKernel {
 
     /** Tangent of the angle from the direction of {@link #octant} to the vector, at most 0.4143 in size. */
     public static double slope(double up, double along, double octant) {
-        double cos = 0.5 * ((2 - octant) * (1 + octant));
-        double sin = 0.5 * (octant * (3 - octant));
-        return (up * cos - along * sin) / (along * cos + up * sin);
+        // (2, 0), (1, 1) or (0, 2) is a vector of that direction, and twice a number is exact
+        double rest = 2 - octant;
+        return (up * rest - along * octant) / (along * rest + up * octant);
     }
 
     /** Arctangent of a slope, in degrees. */

@@ -83,16 +83,20 @@ public final class Degrees {
     }
 
     private static boolean isOrdinary(double sum) {
-        return sum > 0 && sum < Double.POSITIVE_INFINITY;
+        return sum > 0 && sum < 0x1p1020;
     }
 
-    /** The null vector, NaN, infinity, and what becomes infinity when it is added. */
+    /** The null vector, NaN, infinity, and what becomes infinity on the way. */
     private static double unusualAtan2(double y, double x) {
         if (y == 0 && x == 0) {
             return 0;
         }
-        boolean isFinite = Double.isFinite(y) && Double.isFinite(x);
-        return isFinite ? atan2(0.25 * y, 0.25 * x) : Math.toDegrees(Math.atan2(y, x));
+        if (!(Double.isFinite(y) && Double.isFinite(x))) {
+            return Math.toDegrees(Math.atan2(y, x));
+        }
+        // the sign of a number that vanishes on the way still counts
+        double angle = atan2(0x1p-10 * Math.abs(y), 0x1p-10 * x);
+        return y < 0 ? -angle : angle;
     }
 
     /** -1 below zero, else 1, without a branch. */
