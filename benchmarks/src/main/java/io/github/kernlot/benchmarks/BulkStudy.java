@@ -11,7 +11,7 @@ import java.util.Locale;
  */
 public final class BulkStudy {
 
-    private static final int ROUNDS = 200;
+    private static final int ROUNDS = 500;
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
     private BulkStudy() {}
