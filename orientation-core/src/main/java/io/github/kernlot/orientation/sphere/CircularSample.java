@@ -95,6 +95,91 @@ public final class CircularSample {
     }
 
     /**
+     * The concentration with less of the bias of small samples: of 15 angles or fewer {@code max(k - 2 / (n k), 0)} for k below 2, else
+     * {@code (n - 1)^3 k / (n^3 + n)}, of more {@code k} as it is (Best and Fisher 1981, from memory).
+     *
+     * @return 0 or more; infinite where all angles are the same
+     */
+    public double unbiasedConcentration() {
+        double kappa = concentration();
+        double n = size();
+        if (size() > 15 || kappa == 0 || kappa == Double.POSITIVE_INFINITY) {
+            return kappa;
+        }
+        return kappa < 2 ? Math.max(kappa - 2 / (n * kappa), 0) : Math.pow(n - 1, 3) * kappa / (n * n * n + n);
+    }
+
+    /**
+     * The angular deviation, {@code sqrt(2 (1 - R))} with the mean length R (Zar, from memory).
+     *
+     * @return degrees in [0, 81.03]
+     */
+    public double angularDeviation() {
+        return Math.toDegrees(Math.sqrt(2 * (1 - meanLength())));
+    }
+
+    /**
+     * The mean distance round the circle from the median.
+     *
+     * @return degrees in [0, 90]
+     */
+    public double meanDeviation() {
+        double median = median().from();
+        return DoubleStream.of(degrees)
+                .map(angle -> Math.abs(Degrees.wrap180(angle - median)))
+                .average()
+                .orElseThrow();
+    }
+
+    /**
+     * The circular dispersion, {@code (1 - r) / (2 R^2)} with the mean length R and the second moment r about the mean direction (Fisher
+     * 1993, from memory): its root over that of n is the standard error of the mean in large samples, in radians.
+     *
+     * @return 0 or more; infinite where the angles cancel out
+     */
+    public double dispersion() {
+        double length = meanLength();
+        return length > NO_MEAN ? (1 - secondMoment()) / (2 * length * length) : Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * The width of the shortest arc that holds all angles.
+     *
+     * @return degrees in [0, 360)
+     */
+    public double range() {
+        double[] sorted = DoubleStream.of(degrees).sorted().toArray();
+        double gap = sorted[0] + 360 - sorted[sorted.length - 1];
+        for (int i = 1; i < sorted.length; i++) {
+            gap = Math.max(gap, sorted[i] - sorted[i - 1]);
+        }
+        return 360 - gap;
+    }
+
+    /**
+     * The sample of the angles times a whole number. Its mean and its length are those of that moment of this sample; times 2 makes of axes,
+     * whose two ends are 180 degrees apart, angles that can be averaged.
+     *
+     * @param factor 1 or more
+     * @return the sample
+     * @throws IllegalArgumentException if the factor is less than 1
+     */
+    public CircularSample times(int factor) {
+        Require.inRange("factor", factor, 1, Integer.MAX_VALUE, "");
+        return of(DoubleStream.of(degrees).map(angle -> factor * angle).toArray());
+    }
+
+    /**
+     * The mean axis of angles that are either end of an axis, such as strikes.
+     *
+     * @return degrees in [0, 180); empty where the axes cancel out
+     */
+    public OptionalDouble meanAxis() {
+        OptionalDouble doubled = times(2).mean();
+        return doubled.isPresent() ? OptionalDouble.of(doubled.getAsDouble() / 2) : OptionalDouble.empty();
+    }
+
+    /**
      * Half the width of the 95 % interval of the mean direction: the greatest angle from the mean that {@link #probabilityOfMean}
      * does not refuse at 5 %.
      *
@@ -130,12 +215,18 @@ public final class CircularSample {
     }
 
     /**
-     * How probable a mean vector at least so long is where all directions are equally probable: the Rayleigh test, by a series of
-     * four terms (Greenwood and Durand 1955, from memory), within 2 % of itself from 8 angles on.
+     * How probable a mean vector at least so long is where all directions are equally probable: the Rayleigh test. To 100 angles it is exact
+     * within 1e-9 (2e-5 below seven), above by a series of four terms (Greenwood and Durand 1955, from memory).
      *
      * @return a probability in [0, 1]
      */
     public double probabilityOfUniform() {
+        return size() <= UniformCircle.EXACT
+                ? UniformCircle.probabilityAbove(size(), size() * meanLength())
+                : rayleighSeries();
+    }
+
+    double rayleighSeries() {
         double n = size();
         double z = n * meanLength() * meanLength();
         double first = (2 * z - z * z) / (4 * n);
@@ -201,6 +292,11 @@ public final class CircularSample {
         double factor = 1 + 3 / (8 * all.concentration());
         double ratio = factor * within * difference / (between * spread);
         return 1 - new FDistribution(null, between, within).cumulativeProbability(ratio);
+    }
+
+    /** The angles in their order, each in [0, 360). */
+    double[] degrees() {
+        return degrees.clone();
     }
 
     /** The second moment about the mean direction. */

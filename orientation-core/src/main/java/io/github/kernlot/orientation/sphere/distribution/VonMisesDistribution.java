@@ -68,7 +68,7 @@ public record VonMisesDistribution(double mean, double concentration) {
     private double between(double away) {
         double reach = Math.min(away, Math.toDegrees(12 / Math.sqrt(concentration + 1)));
         double sum = 0;
-        int panels = 12;
+        int panels = 6;
         double half = reach / panels / 2;
         for (int panel = 0; panel < panels; panel++) {
             for (int i = 0; i < GAUSS.getNumberOfPoints(); i++) {
