@@ -57,7 +57,7 @@ public record PooledSigma(double sigma, double degreesOfFreedom) {
     /** Sigma with its interval: {@code 1.9 (1.4 to 2.9 with 95 %), 18.0 degrees of freedom}. */
     @Override
     public String toString() {
-        return Degrees.text(sigma) + " (" + Degrees.text(low(0.95)) + " to " + Degrees.text(high(0.95)) + " with 95 %), "
-                + String.format(Locale.ROOT, "%.1f degrees of freedom", degreesOfFreedom);
+        return Degrees.text(sigma) + " (" + Degrees.text(low(0.95)) + " to " + Degrees.text(high(0.95))
+                + " with 95 %), " + String.format(Locale.ROOT, "%.1f degrees of freedom", degreesOfFreedom);
     }
 }

@@ -205,7 +205,9 @@ public final class Repeatability {
                 .filter(CorePlane::hasBeta)
                 .mapToDouble(CorePlane::beta)
                 .toArray();
-        return betas.length == 0 ? OptionalDouble.empty() : CircularSample.of(betas).mean();
+        return betas.length == 0
+                ? OptionalDouble.empty()
+                : CircularSample.of(betas).mean();
     }
 
     /** The scatter of beta in one group. */

@@ -1,0 +1,208 @@
+package io.github.kernlot.orientation.sphere;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.kernlot.orientation.sphere.distribution.VonMisesDistribution;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.LongPredicate;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CircularTestsTest {
+
+    /** Data of Zar, from memory. */
+    private static final CircularSample ONE = CircularSample.of(35, 45, 50, 55, 60, 70, 85, 95, 105, 120);
+
+    private static final CircularSample OTHER = CircularSample.of(75, 80, 90, 100, 110, 130, 135, 140, 150, 155, 165);
+
+    private static final CircularSample ROULETTE = CircularSample.of(43, 45, 52, 61, 75, 88, 88, 279, 357);
+
+    /** Fisher 1993, data set B.3, from memory. */
+    private static final CircularSample TURTLES = CircularSample.of(
+            8, 9, 13, 13, 14, 18, 22, 27, 30, 34, 38, 38, 40, 44, 45, 47, 48, 48, 48, 48, 50, 53, 56, 57, 58, 58, 61,
+            63, 64, 64, 64, 65, 65, 68, 70, 73, 78, 78, 78, 83, 83, 88, 88, 88, 90, 92, 92, 93, 95, 96, 98, 100, 103,
+            106, 113, 118, 138, 153, 153, 155, 204, 215, 223, 226, 237, 238, 243, 244, 250, 251, 257, 268, 285, 319,
+            343, 350);
+
+    private static CircularSample drawn(int size, double kappa, long seed) {
+        return CircularSample.of(new VonMisesDistribution(300, kappa).draw(size, seed));
+    }
+
+    private static double share(int runs, LongPredicate event) {
+        return LongStream.range(0, runs).filter(event).count() / (double) runs;
+    }
+
+    /** U2 and W by the R package circular 0.4-95. */
+    @Test
+    void twoSamplesAreToldApartByWatsonAndByWheeler() {
+        TestOutcome watson = CircularTests.watsonTwoSamples(ONE, OTHER);
+        assertEquals(0.1457, watson.value(), 5e-5);
+        assertEquals("all 352716 ways of sharing out", watson.distribution());
+        // Zar's table has it between 0.1 and 0.2, from memory
+        assertTrue(watson.probability() > 0.1 && watson.probability() < 0.2);
+
+        TestOutcome wheeler = CircularTests.watsonWheeler(List.of(ONE, OTHER));
+        assertEquals(3.67827003589, wheeler.value(), 1e-10);
+        assertEquals(0.15895485976, wheeler.probability(), 1e-10);
+        assertThrows(IllegalArgumentException.class, () -> CircularTests.watsonWheeler(List.of(ONE)));
+    }
+
+    /** Turning both samples, or naming them the other way round, changes nothing. */
+    @Test
+    void theOriginDoesNotCount() {
+        CircularSample one = CircularSample.of(235, 245, 250, 285, 460);
+        CircularSample other = CircularSample.of(275, 280, 330, 501);
+        CircularSample oneBack = CircularSample.of(35, 45, 50, 85, 260);
+        CircularSample otherBack = CircularSample.of(75, 80, 130, 301);
+        TestOutcome turned = CircularTests.watsonTwoSamples(one, other);
+        TestOutcome back = CircularTests.watsonTwoSamples(otherBack, oneBack);
+        assertEquals(back.value(), turned.value(), 1e-12);
+        assertEquals(back.probability(), turned.probability(), 1e-12);
+        assertEquals(
+                CircularTests.watsonWheeler(List.of(one, other)).value(),
+                CircularTests.watsonWheeler(List.of(otherBack, oneBack)).value(),
+                1e-12);
+    }
+
+    /** One sample twice is all ties, and nothing is nearer. */
+    @Test
+    void aSampleIsLikeItself() {
+        CircularSample one = CircularSample.of(235, 245, 250, 285, 460);
+        assertEquals(0, CircularTests.watsonTwoSamples(one, one).value(), 1e-15);
+        assertEquals(1, CircularTests.watsonTwoSamples(one, one).probability());
+        assertEquals(0, CircularTests.watsonWheeler(List.of(one, one)).value(), 1e-12);
+    }
+
+    @Test
+    void theLevelIsKept() {
+        assertEquals(
+                "large samples",
+                CircularTests.watsonTwoSamples(drawn(30, 1, 1), drawn(30, 1, 2)).distribution());
+        assertTrue(
+                CircularTests.watsonTwoSamples(drawn(30, 9, 1), drawn(30, 0, 2)).refusedAt(0.001));
+        double watson = share(
+                4000,
+                seed -> CircularTests.watsonTwoSamples(drawn(30, 1, seed), drawn(40, 1, -1 - seed))
+                        .refusedAt(0.05));
+        assertEquals(0.05, watson, 0.014);
+        double wheeler = share(
+                4000,
+                seed -> CircularTests.watsonWheeler(
+                                List.of(drawn(12, 1, seed), drawn(15, 1, -1 - seed), drawn(20, 1, 1_000_000 + seed)))
+                        .refusedAt(0.05));
+        assertEquals(0.05, wheeler, 0.014);
+    }
+
+    /** U2 by the R package circular 0.4-95, which refuses at 5 %; its kappa is a rational approximation, 0.7 % lower. */
+    @Test
+    void theTurtlesAreNotVonMises() {
+        TestOutcome outcome = CircularTests.watsonVonMises(TURTLES, 199, 1);
+        assertEquals(0.1615, outcome.value(), 3e-3);
+        assertEquals(0.15871085325120304, outcome.value(), 1e-12, "by integrals of scipy 1.17.1");
+        assertTrue(outcome.refusedAt(0.05));
+        assertEquals(outcome, CircularTests.watsonVonMises(TURTLES, 199, 1));
+    }
+
+    /** The critical value of U2 at the level 0.05 is 0.079 near kappa 1 (Lockhart and Stephens 1985, by the R package circular 0.4-95). */
+    @Test
+    void drawnSamplesHaveTheCriticalValueOfTheTable() {
+        double passed = share(
+                2000,
+                seed -> CircularTests.watsonVonMises(drawn(76, 1.15, seed), 1, 1)
+                                .value()
+                        > 0.079);
+        assertEquals(0.05, passed, 0.02);
+        assertFalse(CircularTests.watsonVonMises(drawn(40, 3, 5), 199, 2).refusedAt(0.01));
+        assertThrows(IllegalArgumentException.class, () -> CircularTests.watsonVonMises(CircularSample.of(5, 5), 9, 1));
+        assertThrows(IllegalArgumentException.class, () -> CircularTests.watsonVonMises(ONE, 0, 1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 4, 5, 7, 30, 100, 101})
+    void uniformAnglesPassTheRayleighTest(int size) {
+        double[] found = LongStream.range(0, 1000)
+                .mapToDouble(seed -> drawn(size, 0, seed).probabilityOfUniform())
+                .toArray();
+        for (double level : new double[] {0.05, 0.4}) {
+            double share = Arrays.stream(found).filter(p -> p < level).count() / 1000.0;
+            assertEquals(level, share, 4 * Math.sqrt(level * (1 - level) / 1000));
+        }
+    }
+
+    /** From one number of angles to the next by the law of total probability; it begins with the closed form of two. */
+    @ParameterizedTest
+    @CsvSource({"3,0.7", "3,1.8", "4,1", "4,2", "4,3.3", "5,2.2", "6,4.9"})
+    void oneMoreAngleIsAnAverage(int size, double length) {
+        double sum = 0;
+        int steps = 400;
+        for (int i = 0; i < steps; i++) {
+            sum += outside(size - 1, length, Math.PI * (i + 0.5) / steps);
+        }
+        assertEquals(sum / steps, UniformCircle.probabilityAbove(size, length), 3e-4);
+    }
+
+    /** P(|x + u| >= r) for a sum x of n angles and a unit vector u at an angle from it: x is shorter or longer than on the chord. */
+    private static double outside(int n, double length, double away) {
+        double cos = Math.cos(away);
+        double square = length * length - 1 + cos * cos;
+        if (square < 0) {
+            return 1;
+        }
+        double high = -cos + Math.sqrt(square);
+        double low = -cos - Math.sqrt(square);
+        double beyond = high <= 0 ? 1 : UniformCircle.probabilityAbove(n, high);
+        return low <= 0 ? beyond : beyond + 1 - UniformCircle.probabilityAbove(n, low);
+    }
+
+    /** Computed by numpy and scipy 1.17.1, the correction of kappa by the R package circular 0.4-95. */
+    @Test
+    void otherMeasuresOfSpread() {
+        assertEquals(34.22222222222222, ROULETTE.meanDeviation(), 1e-12);
+        assertEquals(43.56054600535933, ROULETTE.angularDeviation(), 1e-11);
+        assertEquals(0.4736813221, ROULETTE.dispersion(), 1e-10);
+        assertEquals(169, ROULETTE.range(), 1e-12);
+        assertEquals(1.4403437072 / 2.0761204217, ROULETTE.unbiasedConcentration() / ROULETTE.concentration(), 1e-9);
+        CircularSample frogs = CircularSample.of(104, 110, 117, 121, 127, 130, 136, 145, 152, 178, 184, 192, 200, 316);
+        assertEquals(37.285714285714285, frogs.meanDeviation(), 1e-12);
+        assertEquals(
+                33.87554566864215,
+                CircularSample.of(45, 55, 81, 96, 110, 117, 132, 154).angularDeviation(),
+                1e-11);
+    }
+
+    @Test
+    void spreadAtTheEndsOfWhatASampleCanBe() {
+        assertEquals(0, CircularSample.of(20).range());
+        assertEquals(1, CircularSample.of(20).probabilityOfUniform());
+        assertEquals(0, CircularSample.of(0, 180).unbiasedConcentration());
+        assertEquals(Double.POSITIVE_INFINITY, CircularSample.of(0, 180).dispersion());
+        assertEquals(Double.POSITIVE_INFINITY, CircularSample.of(9, 9).unbiasedConcentration());
+        assertEquals(0, CircularSample.of(10, 90, 170, 260).unbiasedConcentration());
+        assertEquals(drawn(16, 3, 1).concentration(), drawn(16, 3, 1).unbiasedConcentration());
+    }
+
+    /** Moments of Jammalamadaka and SenGupta's data (from memory) by scipy 1.17.1; axes of Zar by the R package circular 0.4-95. */
+    @Test
+    void momentsAndAxesAreThoseOfMultipliedAngles() {
+        CircularSample six = CircularSample.of(51, 67, 40, 109, 31, 358);
+        assertEquals(1.5881210029361645, Math.toRadians(six.times(2).mean().orElseThrow()), 1e-12);
+        assertEquals(0.4800428389295071, six.times(2).meanLength(), 1e-13);
+        assertEquals(1.963919082802144, Math.toRadians(six.times(3).mean().orElseThrow()), 1e-12);
+        assertEquals(0.23656407414699374, six.times(3).meanLength(), 1e-13);
+        assertEquals(2.685556341955264, Math.toRadians(six.times(4).mean().orElseThrow()), 1e-12);
+        assertEquals(0.22557614472882737, six.times(4).meanLength(), 1e-13);
+
+        CircularSample axes = CircularSample.of(35, 40, 40, 45, 45, 55, 60, 215, 220, 225, 225, 235, 235, 240, 245);
+        assertEquals(47.95300760291, axes.meanAxis().orElseThrow(), 1e-11);
+        assertEquals(0.94843303789139, axes.times(2).meanLength(), 1e-13);
+        assertTrue(CircularSample.of(0, 90).meanAxis().isEmpty());
+        assertThrows(IllegalArgumentException.class, () -> axes.times(0));
+    }
+}
