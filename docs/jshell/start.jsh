@@ -4,6 +4,8 @@ import io.github.kernlot.orientation.line.*;
 import io.github.kernlot.orientation.rock.*;
 import io.github.kernlot.orientation.solve.*;
 import io.github.kernlot.orientation.sphere.*;
+import io.github.kernlot.orientation.sphere.distribution.*;
+import io.github.kernlot.orientation.sphere.repeat.*;
 import io.github.kernlot.survey.*;
 import io.github.kernlot.survey.check.*;
 import io.github.kernlot.survey.combine.*;
