@@ -92,23 +92,6 @@ public final class Repeatability {
     }
 
     /**
-     * Sigma of what one reading of beta turns the pole by, beta's error times the cosine of alpha, taken as the same at any alpha: the other
-     * way of putting the scatter of beta.
-     *
-     * @return sigma; empty where no beta was read twice
-     */
-    public Optional<PooledSigma> betaAcross() {
-        double squares = 0;
-        int freedom = 0;
-        for (List<CorePlane> group : groups) {
-            BetaScatter scatter = BetaScatter.of(group);
-            squares += scatter.weight * scatter.squares;
-            freedom += scatter.freedom;
-        }
-        return freedom == 0 ? Optional.empty() : Optional.of(new PooledSigma(Math.sqrt(squares / freedom), freedom));
-    }
-
-    /**
      * How far one reader's alpha is from another's.
      *
      * @param first a reader

@@ -82,10 +82,6 @@ class RepeatabilityTest {
 
         assertEquals(Math.sqrt((0.25 * 2 + 8) / 1.25), beta.sigma(), 1e-12);
         assertEquals(1.25 * 1.25 / (0.0625 + 1), beta.degreesOfFreedom(), 1e-12);
-        assertEquals(
-                Math.sqrt((0.25 * 2 + 8) / 2),
-                repeatability.betaAcross().orElseThrow().sigma(),
-                1e-12);
         assertEquals(0, repeatability.alpha().orElseThrow().sigma());
         assertTrue(repeatability
                 .toString()
@@ -112,7 +108,6 @@ class RepeatabilityTest {
     void nothingReadTwiceSaysNothing() {
         Repeatability none = Repeatability.ofAllReaders(List.of());
         assertTrue(none.beta().isEmpty());
-        assertTrue(none.betaAcross().isEmpty());
         assertEquals("alpha read once; beta read once", none.toString());
         assertEquals(1, new ReaderBias(0, 0, 3).probabilityOfNone());
         assertEquals(0, new ReaderBias(1, 0, 3).probabilityOfNone());
