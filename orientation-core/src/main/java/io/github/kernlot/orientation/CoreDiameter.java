@@ -4,11 +4,36 @@ import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 
 /**
- * The diameter of core, which makes lengths round it angles.
+ * The diameter of core, which makes lengths round it angles. The constants are nominal sizes of core cut with wireline barrels; core is
+ * worn and ground, so a diameter that was measured is better, and who needs another size gives it.
  *
  * @param millimetres the diameter in millimetres, above 0
  */
 public record CoreDiameter(double millimetres) {
+
+    /** Size A, 27.0 mm: the least core in the scope of ISO 10097-2:1999 (1.063 inches). */
+    public static final CoreDiameter A = new CoreDiameter(27.0);
+
+    /** Size B, 36.4 mm (from memory; some lists say 36.5). */
+    public static final CoreDiameter B = new CoreDiameter(36.4);
+
+    /** Size N, 47.6 mm (1.875 inches, from memory). Not the core of a thin-kerf barrel. */
+    public static final CoreDiameter N = new CoreDiameter(47.6);
+
+    /** Size N of a thin-kerf barrel, 50.6 mm (as a rock laboratory lists it). Taken for plain N, angles come out 6 % wrong. */
+    public static final CoreDiameter N_THIN_KERF = new CoreDiameter(50.6);
+
+    /** Size H, 63.5 mm: the greatest core in the scope of ISO 10097-2:1999 (2.500 inches). */
+    public static final CoreDiameter H = new CoreDiameter(63.5);
+
+    /** Size H of a triple-tube barrel, 61.1 mm (from memory). */
+    public static final CoreDiameter H_TRIPLE_TUBE = new CoreDiameter(61.1);
+
+    /** Size P, 85.0 mm (as a rock laboratory lists it). */
+    public static final CoreDiameter P = new CoreDiameter(85.0);
+
+    /** Size P of a triple-tube barrel, 83.0 mm (from memory). */
+    public static final CoreDiameter P_TRIPLE_TUBE = new CoreDiameter(83.0);
 
     /**
      * Checks the diameter.

@@ -190,6 +190,41 @@ public final class CoreFrame {
     }
 
     /**
+     * A measured arrow through the core in the ground.
+     *
+     * @param measured the line on the core
+     * @return its orientation
+     */
+    public DirectedLine toGeographic(DirectedCoreLine measured) {
+        return DirectedLine.ofVector(fromCore(measured.vector()));
+    }
+
+    /**
+     * A measured arrow in a plane in the ground.
+     *
+     * @param measured the line on the core
+     * @return its orientation
+     */
+    public DirectedLine toGeographic(DirectedLineInPlane measured) {
+        return DirectedLine.ofVector(fromCore(measured.vector()));
+    }
+
+    /**
+     * A measured slip in the ground. The block that lies above the plane, on the side of the dip direction, is the hanging wall,
+     * whichever of the two was meant on the core.
+     *
+     * @param measured the slip on the core
+     * @return the slip
+     */
+    public Slip toGeographic(CoreSlip measured) {
+        Vector normal = fromCore(measured.plane().normal());
+        PlaneOrientation plane = PlaneOrientation.ofNormal(normal);
+        Vector movement = fromCore(measured.movementDownHole());
+        boolean hangingWallDownHole = normal.dot(plane.normal()) < 0;
+        return Slip.of(plane, hangingWallDownHole ? movement : movement.negated());
+    }
+
+    /**
      * How a plane in the ground shows on this core.
      *
      * @param plane the orientation of the plane
@@ -207,6 +242,27 @@ public final class CoreFrame {
      */
     public CoreLine toCore(LineOrientation orientation) {
         return CoreLine.ofVector(toCore(orientation.vector()));
+    }
+
+    /**
+     * How an arrow in the ground shows on this core.
+     *
+     * @param orientation the orientation of the line
+     * @return the line through the core; along the axis with delta 0
+     */
+    public DirectedCoreLine toCore(DirectedLine orientation) {
+        return DirectedCoreLine.ofVector(toCore(orientation.vector()));
+    }
+
+    /**
+     * What puts right the orientations that were read on this core while it lay in a cradle at another attitude, or that were computed
+     * before a survey or a line was corrected: the rotation from the frame that was used to this one.
+     *
+     * @param used the frame that the readings were made in
+     * @return the rotation that takes what was read to what is
+     */
+    public Rotation rebase(CoreFrame used) {
+        return Rotation.carrying(new Vector[] {used.axis, used.line, used.quarter}, new Vector[] {axis, line, quarter});
     }
 
     /**

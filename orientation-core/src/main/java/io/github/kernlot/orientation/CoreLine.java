@@ -42,17 +42,44 @@ public record CoreLine(double axisAngle, double delta) {
 
     static CoreLine ofVector(Vector vector) {
         double along = Math.abs(vector.north());
-        double across = Math.sqrt(vector.east() * vector.east() + vector.down() * vector.down());
+        double across = across(vector);
         double downHole = vector.north() < 0 ? -1 : 1;
         return new CoreLine(
                 Polar.fromAxis(along, across),
                 Polar.round(downHole * vector.down(), downHole * vector.east(), along, across));
     }
 
+    /**
+     * This line with an arrow.
+     *
+     * @param sense where the arrow points, down-hole or up-hole
+     * @return the line
+     * @throws IllegalArgumentException if the line stands at right angles to the axis, so that neither end points down-hole; give the
+     *     delta of the arrow's head as {@link DirectedCoreLine} then
+     */
+    public DirectedCoreLine pointing(HoleSense sense) {
+        if (axisAngle == 90) {
+            throw new IllegalArgumentException(
+                    "a line at right angles to the core axis points neither down-hole nor up-hole; give the delta of the"
+                            + " arrow's head as DirectedCoreLine");
+        }
+        DirectedCoreLine downHole = new DirectedCoreLine(axisAngle, delta);
+        return sense == HoleSense.DOWN_HOLE ? downHole : downHole.reversed();
+    }
+
     /** The unit vector of the down-hole end in core coordinates: axis, reference line, 90 clockwise of it. */
     Vector vector() {
+        return vector(axisAngle, delta);
+    }
+
+    static Vector vector(double axisAngle, double delta) {
         double across = Degrees.sin(axisAngle);
         return new Vector(Degrees.cos(axisAngle), across * Degrees.cos(delta), across * Degrees.sin(delta));
+    }
+
+    /** The length of the part across the axis of a vector in core coordinates. */
+    static double across(Vector vector) {
+        return Math.sqrt(vector.east() * vector.east() + vector.down() * vector.down());
     }
 
     /** As it is written in a log: {@code axis angle 51.1, delta 167.4}. */

@@ -40,6 +40,18 @@ public record CorePlane(double alpha, double beta) {
     }
 
     /**
+     * A plane from the angle of its pole, for who counts from the pole instead of from the plane (the dip relative to the core).
+     *
+     * @param poleAngle acute angle between the pole and the core axis, degrees in [0, 90]; alpha is 90 less it
+     * @param beta degrees in [0, 360]
+     * @return the plane
+     * @throws IllegalArgumentException if an angle lies outside its range
+     */
+    public static CorePlane ofPoleAngle(double poleAngle, double beta) {
+        return new CorePlane(90 - Require.inRange("pole angle", poleAngle, 0, 90, "degrees"), beta);
+    }
+
+    /**
      * The plane at right angles to the core, which has no beta.
      *
      * @return alpha 90, with 0 in the place of beta
@@ -50,7 +62,7 @@ public record CorePlane(double alpha, double beta) {
 
     static CorePlane ofNormal(Vector normal) {
         double along = Math.abs(normal.north());
-        double across = Math.sqrt(normal.east() * normal.east() + normal.down() * normal.down());
+        double across = CoreLine.across(normal);
         double upHole = normal.north() < 0 ? 1 : -1;
         return new CorePlane(
                 Polar.fromPlane(along, across),
@@ -76,6 +88,30 @@ public record CorePlane(double alpha, double beta) {
      */
     public LineInPlane line(double gamma) {
         return new LineInPlane(this, gamma);
+    }
+
+    /**
+     * A line with an arrow in this plane.
+     *
+     * @param gamma where the head of the arrow lies, clockwise looking down-hole, from the down-hole end of the ellipse's long axis,
+     *     degrees in [0, 360]
+     * @return the line
+     * @throws IllegalArgumentException if gamma lies outside [0, 360] or this plane has no long axis (alpha 90)
+     */
+    public DirectedLineInPlane directedLine(double gamma) {
+        return new DirectedLineInPlane(this, gamma);
+    }
+
+    /**
+     * The direction in which this plane faces, at right angles to it: towards the younger side of a bed, say.
+     *
+     * @param sense the side to which it faces, down-hole or up-hole; at alpha 0, where beta names the plane both ways, down-hole is
+     *     the side opposite to beta
+     * @return the arrow through the core
+     */
+    public DirectedCoreLine facing(HoleSense sense) {
+        Vector normal = normal();
+        return DirectedCoreLine.ofVector(sense == HoleSense.DOWN_HOLE ? normal : normal.negated());
     }
 
     /** The unit normal on the down-hole side in core coordinates: axis, reference line, 90 clockwise of it. */

@@ -1,5 +1,7 @@
 package io.github.kernlot.orientation;
 
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -18,5 +20,16 @@ final class Directions {
             throw new IllegalArgumentException("the null vector has no direction");
         }
         return new Vector(north / largest, east / largest, down / largest).unit();
+    }
+
+    /** The unit vector of a plunge, negative upwards, and a trend. */
+    static Vector ofPlunge(double plunge, double trend) {
+        double across = Degrees.cos(plunge);
+        return new Vector(across * Degrees.cos(trend), across * Degrees.sin(trend), Degrees.sin(plunge));
+    }
+
+    /** Whether two unit vectors lie along one line, but for rounding. */
+    static boolean isAlong(Vector one, Vector other) {
+        return one.cross(other).length() < Polar.ROUNDING;
     }
 }

@@ -21,12 +21,29 @@ public record LineInPlane(CorePlane plane, double gamma) {
      * @throws IllegalArgumentException if gamma lies outside [0, 360] or alpha is 90; a gamma of 360 becomes 0
      */
     public LineInPlane {
-        gamma = Require.azimuth("gamma", gamma);
+        gamma = checked(plane, gamma);
+    }
+
+    static double checked(CorePlane plane, double gamma) {
+        double checked = Require.azimuth("gamma", gamma);
         if (!plane.hasBeta()) {
             throw new IllegalArgumentException(
                     "alpha is 90 degrees: the plane has no long axis from which gamma could be"
                             + " read; give the line as CoreLine with its delta");
         }
+        return checked;
+    }
+
+    /**
+     * A line from a gamma with a sign, as it is read by who counts both ways from the long axis.
+     *
+     * @param plane the plane, alpha below 90
+     * @param gamma from the down-hole end of the long axis, positive clockwise looking down-hole, degrees in [-180, 180]
+     * @return the line with gamma in [0, 360)
+     * @throws IllegalArgumentException if gamma lies outside its range or alpha is 90
+     */
+    public static LineInPlane ofSignedGamma(CorePlane plane, double gamma) {
+        return new LineInPlane(plane, Degrees.wrap360(Require.inRange("gamma", gamma, -180, 180, "degrees")));
     }
 
     /**
@@ -54,7 +71,30 @@ public record LineInPlane(CorePlane plane, double gamma) {
         return CoreLine.ofVector(vector());
     }
 
+    /**
+     * This line with an arrow.
+     *
+     * @param sense where the arrow points, down-hole or up-hole
+     * @return the line
+     * @throws IllegalArgumentException if the line stands at right angles to the core axis (gamma 90 or 270), so that
+     *     neither end points down-hole; give the gamma of the arrow's head as {@link DirectedLineInPlane} then
+     */
+    public DirectedLineInPlane pointing(HoleSense sense) {
+        double along = Degrees.cos(gamma);
+        if (along == 0) {
+            throw new IllegalArgumentException("a line at gamma " + Degrees.azimuthText(gamma)
+                    + " points neither down-hole nor up-hole; give the gamma"
+                    + " of the arrow's head as DirectedLineInPlane");
+        }
+        DirectedLineInPlane read = new DirectedLineInPlane(plane, gamma);
+        return along > 0 == (sense == HoleSense.DOWN_HOLE) ? read : read.reversed();
+    }
+
     Vector vector() {
+        return vector(plane, gamma);
+    }
+
+    static Vector vector(CorePlane plane, double gamma) {
         // l = cos(gamma) m + sin(gamma) (t x u)
         return longAxis(plane).times(Degrees.cos(gamma)).plus(shortAxis(plane).times(Degrees.sin(gamma)));
     }

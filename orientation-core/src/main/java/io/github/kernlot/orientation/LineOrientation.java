@@ -84,12 +84,47 @@ public record LineOrientation(double plunge, double trend) {
         return Degrees.atan2(mine.cross(theirs).length(), Math.abs(mine.dot(theirs)));
     }
 
+    /**
+     * The acute angle between this line and a plane.
+     *
+     * @param plane the plane
+     * @return degrees in [0, 90]; 0 for a line in the plane
+     */
+    public double angleTo(PlaneOrientation plane) {
+        return plane.angleTo(this);
+    }
+
+    /**
+     * The plunge that this line shows when it is projected square onto a vertical section: {@code tan(apparent) = tan(plunge) / cos(c)}
+     * with c the angle between its trend and the section.
+     *
+     * @param sectionTrend azimuth of the section, degrees in [0, 360]
+     * @return degrees in [-90, 90], negative where the line falls against the section's trend; 90 for any line that falls square to it
+     * @throws IllegalArgumentException if the trend lies outside its range, or the line is horizontal and square to the section, where
+     *     it shows as a point
+     */
+    public double apparentPlunge(double sectionTrend) {
+        double aside = Degrees.cos(trend - Require.azimuth("section trend", sectionTrend));
+        if (plunge == 0 && aside == 0) {
+            throw new IllegalArgumentException(this + " is square to a section along "
+                    + Degrees.azimuthText(sectionTrend) + " and shows as a point");
+        }
+        double apparent = Degrees.atan2(Degrees.sin(plunge), Degrees.cos(plunge) * Math.abs(aside));
+        return (aside < 0 ? -apparent : apparent) + 0.0;
+    }
+
+    /**
+     * This line with an arrow on the end that points downwards.
+     *
+     * @return the line; {@link DirectedLine#reversed()} puts the arrow on the other end
+     */
+    public DirectedLine downward() {
+        return new DirectedLine(plunge, trend);
+    }
+
     /** The unit vector of the end that points downwards. */
     Vector vector() {
-        return new Vector(
-                Degrees.cos(plunge) * Degrees.cos(trend),
-                Degrees.cos(plunge) * Degrees.sin(trend),
-                Degrees.sin(plunge));
+        return Directions.ofPlunge(plunge, trend);
     }
 
     /** As a geologist writes it: {@code 30.2/049.9 (plunge/trend)}. */
