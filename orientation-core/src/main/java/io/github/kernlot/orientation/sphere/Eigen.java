@@ -41,11 +41,15 @@ record Eigen(List<Double> values, List<Vector> vectors) {
     }
 
     static void addProduct(double[][] sums, Vector vector, double weight) {
-        double[] components = {vector.north(), vector.east(), vector.down()};
+        double[] components = components(vector);
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
                 sums[i][j] += weight * components[i] * components[j];
             }
         }
+    }
+
+    static double[] components(Vector vector) {
+        return new double[] {vector.north(), vector.east(), vector.down()};
     }
 }

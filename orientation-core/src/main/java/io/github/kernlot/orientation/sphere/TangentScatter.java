@@ -3,6 +3,8 @@ package io.github.kernlot.orientation.sphere;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * The covariance of an estimated direction in the plane that touches the sphere there, by its principal axes.
@@ -89,9 +91,11 @@ record TangentScatter(Vector centre, Vector longAxis, double longVariance, doubl
         return square >= 1 ? 90 : Math.toDegrees(Math.atan2(Math.sqrt(square), Math.sqrt(1 - square)));
     }
 
-    /** Adds the inverse of the covariance, as a matrix of three rows that has nothing along the centre. */
-    void addInverse(double[][] sums) {
+    /** The inverse of the covariance, as a matrix of three rows that has nothing along the centre. */
+    RealMatrix inverse() {
+        double[][] sums = new double[3][3];
         Eigen.addProduct(sums, longAxis, 1 / longVariance);
         Eigen.addProduct(sums, centre.cross(longAxis), 1 / shortVariance);
+        return new Array2DRowRealMatrix(sums);
     }
 }

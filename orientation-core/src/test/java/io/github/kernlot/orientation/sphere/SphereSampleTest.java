@@ -188,38 +188,6 @@ class SphereSampleTest {
     }
 
     @Test
-    void meansAreToldApart() {
-        DirectionSample a = DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(40, 1));
-        DirectionSample b = DirectionSample.of(
-                FisherDistribution.of(HoleDirection.ofPlunge(75, 200), 60).draw(40, 2));
-        DirectionSample c = DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(40, 3));
-        for (List<DirectionSample> samples : List.of(List.of(a, b), List.of(a, b, c))) {
-            assertTrue(EqualMeans.watsonWilliams(samples).refusedAt(0.001));
-            assertTrue(EqualMeans.watsonUnequalConcentrations(samples).refusedAt(0.001));
-            assertTrue(EqualMeans.ofLargeSamples(samples).refusedAt(0.001));
-            assertTrue(EqualMeans.ofLargeAxisSamples(
-                            samples.stream().map(DirectionSample::axes).toList())
-                    .refusedAt(0.001));
-        }
-        assertFalse(EqualMeans.watsonWilliams(List.of(a, c)).refusedAt(0.01));
-        assertTrue(EqualMeans.ofLargeSamples(List.of(a, c)).toString().contains("chi squared with 2 degrees"));
-        DirectionSample sharp = directions(0, 0, 0, 0);
-        assertEquals(1, EqualMeans.watsonWilliams(List.of(sharp, sharp)).probability());
-        assertEquals(
-                0,
-                EqualMeans.watsonWilliams(List.of(sharp, directions(3, 3, 3, 3)))
-                        .probability());
-        assertThrows(IllegalArgumentException.class, () -> EqualMeans.watsonWilliams(List.of(a)));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> EqualMeans.watsonWilliams(List.of(directions(0, 0), directions(0, 1))));
-        assertThrows(IllegalArgumentException.class, () -> EqualMeans.watsonUnequalConcentrations(List.of(a, sharp)));
-        assertThrows(IllegalArgumentException.class, () -> EqualMeans.ofLargeSamples(List.of(a, sharp)));
-        assertThrows(
-                IllegalArgumentException.class, () -> EqualMeans.ofLargeAxisSamples(List.of(sharp.axes(), a.axes())));
-    }
-
-    @Test
     void anEllipseHoldsWhatLiesInIt() {
         AxisEllipse ellipse = LAVA.meanEllipse(0.95).orElseThrow();
         assertTrue(ellipse.holds(ellipse.centre()));
