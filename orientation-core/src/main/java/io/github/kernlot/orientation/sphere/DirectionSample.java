@@ -245,6 +245,11 @@ public final class DirectionSample {
                 : mean.map(m -> TangentScatter.of(vectors, m).times(1 / ((size() - 1) * length * length)));
     }
 
+    /** The unit vectors in their order. */
+    List<Vector> units() {
+        return vectors;
+    }
+
     /** The sum of the unit vectors. */
     Vector sum() {
         return sum;

@@ -44,7 +44,8 @@ record Eigen(List<Double> values, List<Vector> vectors) {
         double[] components = components(vector);
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
-                sums[i][j] += weight * components[i] * components[j];
+                // the same both ways to the last bit: the library takes a matrix that is not for one without symmetry
+                sums[i][j] += weight * (components[i] * components[j]);
             }
         }
     }

@@ -91,6 +91,13 @@ record TangentScatter(Vector centre, Vector longAxis, double longVariance, doubl
         return square >= 1 ? 90 : Math.toDegrees(Math.atan2(Math.sqrt(square), Math.sqrt(1 - square)));
     }
 
+    /** The square of the distance in sigmas of a direction near by. */
+    double square(Vector direction) {
+        double along = direction.dot(longAxis);
+        double across = direction.dot(centre.cross(longAxis));
+        return along * along / longVariance + across * across / shortVariance;
+    }
+
     /** The inverse of the covariance, as a matrix of three rows that has nothing along the centre. */
     RealMatrix inverse() {
         double[][] sums = new double[3][3];

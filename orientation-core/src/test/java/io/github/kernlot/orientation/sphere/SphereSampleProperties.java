@@ -90,6 +90,37 @@ class SphereSampleProperties {
                 1e-9);
     }
 
+    /** What a test computes is the same of a turned sample, and of one whose order was changed. */
+    @Property(tries = 50)
+    void testsDoNotSeeTheFrameNorTheOrder(@ForAll @IntRange(min = 5, max = 30) int size, @ForAll long seed) {
+        DirectionSample sample = drawn(size, 6, seed);
+        DirectionSample beside = drawn(size + 3, 40, seed + 1);
+        List<HoleDirection> mixed =
+                new ArrayList<>(each(sample, SphereSampleProperties::turned).directions());
+        Collections.shuffle(mixed, new Random(seed));
+        DirectionSample other = DirectionSample.of(mixed);
+        DirectionSample besideOther = each(beside, SphereSampleProperties::turned);
+
+        near(
+                DirectionTests.elongation(sample).value(),
+                DirectionTests.elongation(other).value());
+        near(
+                DirectionTests.fisherColatitudes(sample, 1, 1).value(),
+                DirectionTests.fisherColatitudes(other, 1, 1).value());
+        near(
+                DirectionTests.symmetryOfBearings(sample, 1, 1).value(),
+                DirectionTests.symmetryOfBearings(other, 1, 1).value());
+        TestOutcome means = EqualMeans.ofAnyScatter(List.of(sample, beside));
+        TestOutcome meansOther = EqualMeans.ofAnyScatter(List.of(besideOther, other));
+        near(means.value(), meansOther.value());
+        near(means.probability(), meansOther.probability());
+        assertEquals(means.distribution(), meansOther.distribution());
+    }
+
+    private static void near(double expected, double found) {
+        assertEquals(expected, found, 1e-8 * (1 + Math.abs(expected)));
+    }
+
     @Property(tries = 50)
     void theEndOfAnAxisDoesNotCount(@ForAll @IntRange(min = 4, max = 30) int size, @ForAll long seed) {
         AxisSample sample = drawn(size, 6, seed).axes();

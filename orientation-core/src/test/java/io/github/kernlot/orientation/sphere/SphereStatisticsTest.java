@@ -80,6 +80,9 @@ class SphereStatisticsTest {
             case "watson_F" -> EqualMeans.watsonWilliams(parts).value();
             case "watson_p" -> EqualMeans.watsonWilliams(parts).probability();
             case "watson_V" -> EqualMeans.watsonUnequalConcentrations(parts).value();
+            case "fisher_D" -> DirectionTests.fisherColatitudes(sample, 1, 1).value();
+            case "kuiper_V" -> DirectionTests.symmetryOfBearings(sample, 1, 1).value();
+            case "elongation" -> DirectionTests.elongation(sample).value();
             case "eigenvalue_first" -> tensor.first();
             case "eigenvalue_second" -> tensor.second();
             case "eigenvalue_third" -> tensor.third();

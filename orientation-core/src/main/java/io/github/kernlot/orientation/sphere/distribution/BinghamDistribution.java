@@ -5,7 +5,9 @@ import io.github.kernlot.orientation.internal.Require;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
+import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * Axes about a cluster, along a girdle or in between: density {@code exp(-a y^2 - b z^2) / c(a, b)} with y and z the cosines of the angles
@@ -132,7 +134,23 @@ public record BinghamDistribution(
      * @throws IllegalArgumentException if the count is negative
      */
     public List<LineOrientation> draw(int count, long seed) {
-        ProjectedNormal source = new ProjectedNormal(middleConcentration, leastConcentration, seed);
+        return draw(count, Source.of(seed));
+    }
+
+    /**
+     * Draws axes with a generator of the caller's, which is moved on.
+     *
+     * @param count how many, 0 or more
+     * @param random where the random bits come from
+     * @return the axes
+     * @throws IllegalArgumentException if the count is negative
+     */
+    public List<LineOrientation> draw(int count, RandomGenerator random) {
+        return draw(count, Source.of(random));
+    }
+
+    private List<LineOrientation> draw(int count, UniformRandomProvider random) {
+        ProjectedNormal source = new ProjectedNormal(middleConcentration, leastConcentration, random);
         Frame frame = Frame.of(Frame.vector(first), Frame.vector(middle));
         return Stream.generate(source::next)
                 .limit((long) Require.notNegative("count", count, ""))

@@ -6,12 +6,12 @@ import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
 import java.util.Locale;
+import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.util.ContinuedFraction;
 import org.apache.commons.rng.UniformRandomProvider;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * Directions that scatter about a mean alike on all sides: density {@code kappa / (4 pi sinh kappa) exp(kappa cos theta)} at the angle
@@ -155,7 +155,22 @@ public record FisherDistribution(HoleDirection mean, double concentration) {
      * @throws IllegalArgumentException if the count is negative
      */
     public List<HoleDirection> draw(int count, long seed) {
-        UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+        return draw(count, Source.of(seed));
+    }
+
+    /**
+     * Draws directions with a generator of the caller's, which is moved on.
+     *
+     * @param count how many, 0 or more
+     * @param random where the random bits come from
+     * @return the directions
+     * @throws IllegalArgumentException if the count is negative
+     */
+    public List<HoleDirection> draw(int count, RandomGenerator random) {
+        return draw(count, Source.of(random));
+    }
+
+    private List<HoleDirection> draw(int count, UniformRandomProvider random) {
         Frame frame = Frame.about(Frame.vector(mean));
         return Stream.generate(() -> Frame.direction(draw(frame, random)))
                 .limit((long) Require.notNegative("count", count, ""))

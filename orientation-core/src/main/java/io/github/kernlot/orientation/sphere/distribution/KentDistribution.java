@@ -7,7 +7,9 @@ import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.random.RandomGenerator;
 import java.util.stream.Stream;
+import org.apache.commons.rng.UniformRandomProvider;
 
 /**
  * Directions that scatter about a mean farther along one axis than along the other: density {@code exp(kappa x + beta (y^2 - z^2)) /
@@ -165,7 +167,24 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
      * @throws IllegalArgumentException if the count is negative
      */
     public List<HoleDirection> draw(int count, long seed) {
-        ProjectedNormal source = new ProjectedNormal(concentration / 2 - ovalness, concentration / 2 + ovalness, seed);
+        return draw(count, Source.of(seed));
+    }
+
+    /**
+     * Draws directions with a generator of the caller's, which is moved on.
+     *
+     * @param count how many, 0 or more
+     * @param random where the random bits come from
+     * @return the directions
+     * @throws IllegalArgumentException if the count is negative
+     */
+    public List<HoleDirection> draw(int count, RandomGenerator random) {
+        return draw(count, Source.of(random));
+    }
+
+    private List<HoleDirection> draw(int count, UniformRandomProvider random) {
+        ProjectedNormal source =
+                new ProjectedNormal(concentration / 2 - ovalness, concentration / 2 + ovalness, random);
         Frame frame = Frame.of(Frame.vector(mean), Frame.vector(longAxis));
         return Stream.generate(() -> accepted(source))
                 .limit((long) Require.notNegative("count", count, ""))

@@ -4,7 +4,6 @@ import io.github.kernlot.orientation.internal.Vector;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * Draws from {@code exp(-a y^2 - b z^2)} on the sphere (x, y, z), a Bingham distribution, by acceptance of normal vectors made unit
@@ -20,10 +19,10 @@ final class ProjectedNormal {
     private final double stretchZ;
     private final double logBound;
 
-    ProjectedNormal(double a, double b, long seed) {
+    ProjectedNormal(double a, double b, UniformRandomProvider random) {
         this.a = a;
         this.b = b;
-        random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+        this.random = random;
         gaussian = ZigguratSampler.NormalizedGaussian.of(random);
         double best = new BrentSolver(1e-12).solve(1000, x -> 1 / x + 1 / (x + 2 * a) + 1 / (x + 2 * b) - 1, 1, 3);
         stretchY = 1 + 2 * a / best;

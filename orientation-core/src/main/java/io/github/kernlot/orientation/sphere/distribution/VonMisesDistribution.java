@@ -3,12 +3,12 @@ package io.github.kernlot.orientation.sphere.distribution;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import java.util.Locale;
+import java.util.random.RandomGenerator;
 import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.rng.sampling.distribution.ZigguratSampler;
-import org.apache.commons.rng.simple.RandomSource;
 
 /**
  * Angles that scatter about a mean round a circle: density {@code exp(kappa cos(angle - mean)) / (2 pi I0(kappa))}.
@@ -87,7 +87,22 @@ public record VonMisesDistribution(double mean, double concentration) {
      * @throws IllegalArgumentException if the count is negative
      */
     public double[] draw(int count, long seed) {
-        UniformRandomProvider random = RandomSource.XO_RO_SHI_RO_128_PP.create(seed);
+        return draw(count, Source.of(seed));
+    }
+
+    /**
+     * Draws angles with a generator of the caller's, which is moved on.
+     *
+     * @param count how many, 0 or more
+     * @param random where the random bits come from
+     * @return degrees in [0, 360)
+     * @throws IllegalArgumentException if the count is negative
+     */
+    public double[] draw(int count, RandomGenerator random) {
+        return draw(count, Source.of(random));
+    }
+
+    private double[] draw(int count, UniformRandomProvider random) {
         return DoubleStream.generate(() -> Degrees.wrap360(mean + away(random)))
                 .limit((long) Require.notNegative("count", count, ""))
                 .toArray();

@@ -5,6 +5,7 @@ import io.github.kernlot.orientation.internal.Require;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.random.RandomGenerator;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -91,6 +92,18 @@ public record WatsonDistribution(LineOrientation axis, double concentration) {
      */
     public List<LineOrientation> draw(int count, long seed) {
         return bingham().draw(count, seed);
+    }
+
+    /**
+     * Draws axes with a generator of the caller's, which is moved on.
+     *
+     * @param count how many, 0 or more
+     * @param random where the random bits come from
+     * @return the axes
+     * @throws IllegalArgumentException if the count is negative
+     */
+    public List<LineOrientation> draw(int count, RandomGenerator random) {
+        return bingham().draw(count, random);
     }
 
     /** Its parameters: {@code Watson about 60.0/090.0 (plunge/trend), kappa -4.15}. */

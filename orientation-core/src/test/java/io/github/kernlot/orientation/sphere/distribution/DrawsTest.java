@@ -10,6 +10,8 @@ import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.Arrays;
 import java.util.List;
+import java.util.random.RandomGenerator;
+import java.util.random.RandomGeneratorFactory;
 import org.apache.commons.math3.distribution.UniformRealDistribution;
 import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
 import org.junit.jupiter.api.Test;
@@ -40,6 +42,40 @@ class DrawsTest {
                 .toArray());
         assertArrayEquals(drawn, distribution.draw(MANY, 3));
         assertNotEquals(drawn[0], distribution.draw(1, 4)[0]);
+    }
+
+    /** The JDK's own generators: the same distribution, a new sample at each call. */
+    @ParameterizedTest
+    @ValueSource(strings = {"L64X128MixRandom", "Xoshiro256PlusPlus", "SplittableRandom", "Random"})
+    void aCallersGeneratorDrawsFromTheSameDistribution(String algorithm) {
+        RandomGenerator random = RandomGeneratorFactory.of(algorithm).create(12);
+        VonMisesDistribution circle = new VonMisesDistribution(0, 3);
+        double[] angles = circle.draw(MANY, random);
+        assertUniform(Arrays.stream(angles)
+                .map(angle -> circle.probabilityBelow((angle + 180) % 360))
+                .toArray());
+        assertNotEquals(angles[0], circle.draw(1, random)[0]);
+
+        FisherDistribution fisher = FisherDistribution.of(MEAN, 8);
+        assertUniform(fisher.draw(MANY, random).stream()
+                .mapToDouble(direction -> fisher.probabilityWithin(direction.angleTo(MEAN)))
+                .toArray());
+
+        // of one concentration on all sides Kent's is Fisher's
+        assertUniform(new KentDistribution(MEAN, ALONG, 8, 0)
+                .draw(MANY, random).stream()
+                        .mapToDouble(direction -> fisher.probabilityWithin(direction.angleTo(MEAN)))
+                        .toArray());
+
+        // the even girdle's bearings are even, and so are its poles' where nothing is concentrated
+        assertUniform(new BinghamDistribution(AXIS, ALONG, 0, 0)
+                .draw(MANY, random).stream()
+                        .mapToDouble(axis -> Math.abs(Frame.vector(axis).dot(Frame.vector(AXIS))))
+                        .toArray());
+        assertUniform(new WatsonDistribution(LineOrientation.ofPlungeAndTrend(90, 0), -40)
+                .draw(MANY, random).stream()
+                        .mapToDouble(axis -> axis.trend() % 180 / 180)
+                        .toArray());
     }
 
     /** At kappa 0 the distribution function is a line, and its slope is the density. */
