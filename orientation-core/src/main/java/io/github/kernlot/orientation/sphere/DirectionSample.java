@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation.sphere;
 
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
@@ -13,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A sample of directions with an arrow (of holes, of younging, of slip), taken as independent of each other, and what it says of where they
+ * A sample of lines with an arrow (of holes, of younging, of slip), taken as independent of each other, and what it says of where they
  * come from. Errors that the directions share, as structures on one reference line do, are no part of any spread or cone here.
  */
 public final class DirectionSample {
@@ -48,14 +49,25 @@ public final class DirectionSample {
     }
 
     /**
-     * A sample of directions.
+     * A sample of lines with an arrow.
      *
      * @param directions at least one
      * @return the sample
      * @throws IllegalArgumentException if there is none
      */
-    public static DirectionSample of(List<HoleDirection> directions) {
+    public static DirectionSample of(List<DirectedLine> directions) {
         return new DirectionSample(directions.stream().map(Unit::of).toList());
+    }
+
+    /**
+     * The directions of holes, each down-hole.
+     *
+     * @param directions at least one
+     * @return the sample
+     * @throws IllegalArgumentException if there is none
+     */
+    public static DirectionSample ofHoles(List<HoleDirection> directions) {
+        return of(directions.stream().map(DirectedLine::from).toList());
     }
 
     /**
@@ -87,7 +99,7 @@ public final class DirectionSample {
      *
      * @return an unmodifiable list
      */
-    public List<HoleDirection> directions() {
+    public List<DirectedLine> directions() {
         return vectors.stream().map(Unit::direction).toList();
     }
 
@@ -105,7 +117,7 @@ public final class DirectionSample {
      *
      * @return the direction; empty where the directions cancel out
      */
-    public Optional<HoleDirection> mean() {
+    public Optional<DirectedLine> mean() {
         return mean.map(Unit::direction);
     }
 
@@ -168,7 +180,7 @@ public final class DirectionSample {
      */
     public double angleHolding(double share) {
         Require.inRange("share", share, 0, 1, "");
-        HoleDirection anywhere = HoleDirection.ofInclination(0, 0);
+        DirectedLine anywhere = DirectedLine.ofPlungeAndTrend(90, 0);
         return spread == 0
                 ? 0
                 : FisherDistribution.of(anywhere, concentration()).angleHolding(share);
@@ -269,7 +281,7 @@ public final class DirectionSample {
      *
      * @return the direction; of places that are as low the nearest to the mean or, where there is none, to the first axis of the tensor
      */
-    public HoleDirection median() {
+    public DirectedLine median() {
         Vector start = mean.orElseGet(() -> Eigen.of(vectors).vectors().get(0));
         return Unit.direction(new SphericalMedian(vectors, false).from(start));
     }
@@ -365,7 +377,7 @@ public final class DirectionSample {
         return Require.inRange("probability", probability, Double.MIN_VALUE, Math.nextDown(1.0), "");
     }
 
-    /** The mean with its cone, the concentration and the number: {@code mean -70.9/024.3 (dip/azimuth) +- 8.8, kappa 39.5, of 9}. */
+    /** The mean with its cone, the concentration and the number: {@code mean arrow 70.9/024.3 (plunge/trend) +- 8.8, kappa 39.5, of 9}. */
     @Override
     public String toString() {
         String start = mean().map(m -> "mean " + m + " +- " + Degrees.text(meanCone95()))

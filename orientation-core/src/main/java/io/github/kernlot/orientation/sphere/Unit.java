@@ -1,6 +1,6 @@
 package io.github.kernlot.orientation.sphere;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
@@ -10,7 +10,7 @@ final class Unit {
 
     private Unit() {}
 
-    static Vector of(HoleDirection direction) {
+    static Vector of(DirectedLine direction) {
         return new Vector(direction.north(), direction.east(), direction.down());
     }
 
@@ -34,8 +34,8 @@ final class Unit {
         return new Vector(northEastDown[0] / largest, northEastDown[1] / largest, northEastDown[2] / largest).unit();
     }
 
-    static HoleDirection direction(Vector vector) {
-        return HoleDirection.ofVector(vector.north(), vector.east(), vector.down());
+    static DirectedLine direction(Vector vector) {
+        return DirectedLine.ofVector(vector.north(), vector.east(), vector.down());
     }
 
     static LineOrientation line(Vector vector) {

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;
 import io.github.kernlot.orientation.sphere.distribution.KentDistribution;
@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class DirectionTestsTest {
 
-    private static final HoleDirection MEAN = HoleDirection.ofPlunge(35, 200);
+    private static final DirectedLine MEAN = DirectedLine.ofPlungeAndTrend(35, 200);
     private static final LineOrientation ALONG = LineOrientation.ofPlungeAndTrend(0, 110);
 
     private static DirectionSample fisher(int size, double kappa, long seed) {
@@ -103,7 +103,7 @@ class DirectionTestsTest {
     /** A tenth of the sample is scattered far wider than the rest. */
     @Test
     void aSampleOfTwoConcentrationsIsNotFishers() {
-        List<HoleDirection> both =
+        List<DirectedLine> both =
                 new ArrayList<>(FisherDistribution.of(MEAN, 500).draw(90, 1));
         both.addAll(FisherDistribution.of(MEAN, 10).draw(10, 2));
         TestOutcome outcome = DirectionTests.fisherColatitudes(DirectionSample.of(both), 199, 3);

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;
 import java.util.Arrays;
@@ -24,19 +24,19 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class EqualMeansTest {
 
-    private static final HoleDirection DOWN = HoleDirection.ofPlunge(90, 0);
+    private static final DirectedLine DOWN = DirectedLine.ofPlungeAndTrend(90, 0);
 
     private static DirectionSample directions(double... plungeAndAzimuth) {
         return DirectionSample.of(IntStream.range(0, plungeAndAzimuth.length / 2)
-                .mapToObj(i -> HoleDirection.ofPlunge(plungeAndAzimuth[2 * i], plungeAndAzimuth[2 * i + 1]))
+                .mapToObj(i -> DirectedLine.ofPlungeAndTrend(plungeAndAzimuth[2 * i], plungeAndAzimuth[2 * i + 1]))
                 .toList());
     }
 
     @Test
     void meansAreToldApart() {
         DirectionSample a = DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(40, 1));
-        DirectionSample b = DirectionSample.of(
-                FisherDistribution.of(HoleDirection.ofPlunge(75, 200), 60).draw(40, 2));
+        DirectionSample b = DirectionSample.of(FisherDistribution.of(DirectedLine.ofPlungeAndTrend(75, 200), 60)
+                .draw(40, 2));
         DirectionSample c = DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(40, 3));
         for (List<DirectionSample> samples : List.of(List.of(a, b), List.of(a, b, c))) {
             assertTrue(EqualMeans.watsonWilliams(samples).refusedAt(0.001));
@@ -104,7 +104,7 @@ class EqualMeansTest {
     void theBootstrapAgrees(long seed) {
         List<DirectionSample> samples = List.of(
                 DirectionSample.of(FisherDistribution.of(DOWN, 8).draw(30, seed)),
-                DirectionSample.of(FisherDistribution.of(HoleDirection.ofPlunge(86, 30), 60)
+                DirectionSample.of(FisherDistribution.of(DirectedLine.ofPlungeAndTrend(86, 30), 60)
                         .draw(35, seed + 10)),
                 DirectionSample.of(FisherDistribution.of(DOWN, 150).draw(40, seed + 20)));
         Least observed = Least.of(samples);

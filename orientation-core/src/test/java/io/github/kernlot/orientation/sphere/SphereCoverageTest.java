@@ -2,7 +2,7 @@ package io.github.kernlot.orientation.sphere;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.sphere.distribution.BinghamDistribution;
 import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;
@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** How often what is said to happen in 95 of 100 samples, or in 5, does: Monte Carlo with fixed seeds, within four standard errors. */
 class SphereCoverageTest {
 
-    private static final HoleDirection MEAN = HoleDirection.ofPlunge(-10, 333);
+    private static final DirectedLine MEAN = DirectedLine.ofPlungeAndTrend(-10, 333);
     private static final LineOrientation ALONG = LineOrientation.ofPlungeAndTrend(0, 63);
     private static final LineOrientation AXIS = LineOrientation.ofPlungeAndTrend(10, 153);
     private static final int RUNS = 4000;

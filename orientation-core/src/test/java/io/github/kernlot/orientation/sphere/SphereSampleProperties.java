@@ -3,7 +3,7 @@ package io.github.kernlot.orientation.sphere;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;
@@ -22,8 +22,8 @@ import net.jqwik.api.constraints.IntRange;
 class SphereSampleProperties {
 
     private static DirectionSample drawn(int size, double kappa, long seed) {
-        return DirectionSample.of(
-                FisherDistribution.of(HoleDirection.ofPlunge(20, 70), kappa).draw(size, seed));
+        return DirectionSample.of(FisherDistribution.of(DirectedLine.ofPlungeAndTrend(20, 70), kappa)
+                .draw(size, seed));
     }
 
     /** Turns by 130 degrees about a slanting axis (Rodrigues). */
@@ -34,7 +34,7 @@ class SphereSampleProperties {
         return v.times(cos).plus(axis.cross(v).times(sin)).plus(axis.times(axis.dot(v) * (1 - cos)));
     }
 
-    private static HoleDirection turned(HoleDirection direction) {
+    private static DirectedLine turned(DirectedLine direction) {
         return Unit.direction(turned(Unit.of(direction)));
     }
 
@@ -77,7 +77,7 @@ class SphereSampleProperties {
     @Property(tries = 50)
     void theOrderDoesNotCount(@ForAll @IntRange(min = 4, max = 30) int size, @ForAll long seed) {
         DirectionSample sample = drawn(size, 6, seed);
-        List<HoleDirection> mixed = new ArrayList<>(sample.directions());
+        List<DirectedLine> mixed = new ArrayList<>(sample.directions());
         Collections.shuffle(mixed, new Random(seed));
         DirectionSample other = DirectionSample.of(mixed);
 
@@ -95,7 +95,7 @@ class SphereSampleProperties {
     void testsDoNotSeeTheFrameNorTheOrder(@ForAll @IntRange(min = 5, max = 30) int size, @ForAll long seed) {
         DirectionSample sample = drawn(size, 6, seed);
         DirectionSample beside = drawn(size + 3, 40, seed + 1);
-        List<HoleDirection> mixed =
+        List<DirectedLine> mixed =
                 new ArrayList<>(each(sample, SphereSampleProperties::turned).directions());
         Collections.shuffle(mixed, new Random(seed));
         DirectionSample other = DirectionSample.of(mixed);
@@ -145,7 +145,7 @@ class SphereSampleProperties {
     @Property(tries = 50)
     void doublingTheSampleKeepsItsShape(@ForAll @IntRange(min = 4, max = 30) int size, @ForAll long seed) {
         DirectionSample sample = drawn(size, 20, seed);
-        List<HoleDirection> twice = new ArrayList<>(sample.directions());
+        List<DirectedLine> twice = new ArrayList<>(sample.directions());
         twice.addAll(sample.directions());
         DirectionSample doubled = DirectionSample.of(twice);
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
@@ -18,14 +19,30 @@ import org.junit.jupiter.api.Test;
 /** Samples at the ends of what a sample can be. */
 class SphereSampleTest {
 
-    private static final HoleDirection EAST = HoleDirection.ofPlunge(0, 90);
-    private static final HoleDirection DOWN = HoleDirection.ofPlunge(90, 0);
+    private static final DirectedLine EAST = DirectedLine.ofPlungeAndTrend(0, 90);
+    private static final DirectedLine DOWN = DirectedLine.ofPlungeAndTrend(90, 0);
     private static final DirectionSample LAVA = SphereStatisticsTest.sample("fisher1953");
 
     private static DirectionSample directions(double... plungeAndAzimuth) {
         return DirectionSample.of(IntStream.range(0, plungeAndAzimuth.length / 2)
-                .mapToObj(i -> HoleDirection.ofPlunge(plungeAndAzimuth[2 * i], plungeAndAzimuth[2 * i + 1]))
+                .mapToObj(i -> DirectedLine.ofPlungeAndTrend(plungeAndAzimuth[2 * i], plungeAndAzimuth[2 * i + 1]))
                 .toList());
+    }
+
+    /** Up-holes too, whose inclination is above 90. */
+    @Test
+    void holesAreArrowsDownHole() {
+        DirectionSample holes = DirectionSample.ofHoles(List.of(
+                HoleDirection.ofDip(-60, 90), HoleDirection.ofDip(20, 90), HoleDirection.ofInclination(180, 0)));
+        assertEquals(
+                List.of(DirectedLine.ofPlungeAndTrend(60, 90), DirectedLine.ofPlungeAndTrend(-20, 90)),
+                holes.directions().stream()
+                        .limit(2)
+                        .map(line -> DirectedLine.ofPlungeAndTrend(
+                                Math.rint(line.plunge() * 1e9) / 1e9, Math.rint(line.trend() * 1e9) / 1e9))
+                        .toList());
+        assertEquals(-90, holes.directions().get(2).plunge(), 1e-12);
+        assertEquals(90, holes.mean().orElseThrow().trend(), 1e-9);
     }
 
     @Test
@@ -65,7 +82,7 @@ class SphereSampleTest {
         assertEquals(0, same.meanConeOfLargeSample(0.95), 1e-6);
         assertEquals(0, same.meanEllipse(0.95).orElseThrow().longRadius(), 1e-6);
         assertTrue(same.outlier().isEmpty());
-        assertEquals(0, same.median().angleTo(HoleDirection.ofPlunge(33, 77)), 1e-12);
+        assertEquals(0, same.median().angleTo(DirectedLine.ofPlungeAndTrend(33, 77)), 1e-12);
         assertEquals(0, same.axes().meanEllipse(0.95).orElseThrow().longRadius(), 1e-6);
         assertTrue(same.axes().toString().startsWith("mean 33.0/077.0 (plunge/trend) +- 0.0 by 0.0"));
     }
@@ -157,20 +174,20 @@ class SphereSampleTest {
     @Test
     void theMedianOfAnEvenNumberIsTheEndThatIsNearestToTheMean() {
         DirectionSample four = directions(0, 0, 0, 10, 0, 20, 0, 70);
-        assertEquals(0, four.median().angleTo(HoleDirection.ofPlunge(0, 20)), 1e-6);
+        assertEquals(0, four.median().angleTo(DirectedLine.ofPlungeAndTrend(0, 20)), 1e-6);
         DirectionSample three = directions(0, 0, 0, 10, 0, 70);
-        assertEquals(0, three.median().angleTo(HoleDirection.ofPlunge(0, 10)), 1e-6);
+        assertEquals(0, three.median().angleTo(DirectedLine.ofPlungeAndTrend(0, 10)), 1e-6);
     }
 
     @Test
     void aDirectionThatHoldsTheMajorityIsTheMedian() {
         DirectionSample heavy = directions(20, 20, 20, 20, 20, 20, 20, 20, -70, 10, 80, 200, 0, 300);
-        assertEquals(0, heavy.median().angleTo(HoleDirection.ofPlunge(20, 20)), 1e-9);
+        assertEquals(0, heavy.median().angleTo(DirectedLine.ofPlungeAndTrend(20, 20)), 1e-9);
     }
 
     @Test
     void aStrayDirectionIsFound() {
-        List<HoleDirection> many =
+        List<DirectedLine> many =
                 new ArrayList<>(FisherDistribution.of(DOWN, 80).draw(30, 4));
         many.add(12, EAST);
         Outlier outlier = DirectionSample.of(many).outlier().orElseThrow();
@@ -201,7 +218,7 @@ class SphereSampleTest {
 
     @Test
     void printTheirMeans() {
-        assertEquals("mean -70.9/024.3 (dip/azimuth) +- 8.8, kappa 39.47, of 9", LAVA.toString());
+        assertEquals("mean arrow 70.9/024.3 (plunge/trend) +- 8.8, kappa 39.47, of 9", LAVA.toString());
         assertEquals(
                 "S = 38.55, p = 2.92e-07 (chi squared with 5 degrees of freedom)",
                 LAVA.axes().uniformity() + "");

@@ -2,7 +2,7 @@ package io.github.kernlot.orientation.sphere;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.sphere.distribution.KentDistribution;
@@ -23,10 +23,11 @@ class SphereStatisticsTest {
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(SphereStatisticsTest.class.getResourceAsStream("sphere-data.csv")),
                 StandardCharsets.UTF_8))) {
-            List<HoleDirection> directions = reader.lines()
+            List<DirectedLine> directions = reader.lines()
                     .filter(line -> line.startsWith(name + ","))
                     .map(line -> line.split(","))
-                    .map(cells -> HoleDirection.ofPlunge(Double.parseDouble(cells[2]), Double.parseDouble(cells[1])))
+                    .map(cells ->
+                            DirectedLine.ofPlungeAndTrend(Double.parseDouble(cells[2]), Double.parseDouble(cells[1])))
                     .toList();
             return DirectionSample.of(directions);
         } catch (IOException e) {
@@ -48,7 +49,7 @@ class SphereStatisticsTest {
     }
 
     private static double quantity(DirectionSample sample, String quantity) {
-        HoleDirection mean = sample.mean().orElseThrow();
+        DirectedLine mean = sample.mean().orElseThrow();
         OrientationTensor tensor = sample.tensor();
         AxisEllipse ellipse = sample.meanEllipse(0.95).orElseThrow();
         List<DirectionSample> parts = sample.size() > 9
@@ -60,7 +61,7 @@ class SphereStatisticsTest {
             case "mean_north" -> mean.north();
             case "mean_east" -> mean.east();
             case "mean_down" -> mean.down();
-            case "mean_azimuth" -> mean.azimuth();
+            case "mean_azimuth" -> mean.trend();
             case "mean_plunge" -> mean.plunge();
             case "resultant" -> sample.resultant();
             case "mean_length" -> sample.meanLength();
@@ -95,7 +96,7 @@ class SphereStatisticsTest {
             case "ellipse_long" -> ellipse.longRadius();
             case "ellipse_short" -> ellipse.shortRadius();
             case "median_plunge" -> sample.median().plunge();
-            case "median_azimuth" -> sample.median().azimuth();
+            case "median_azimuth" -> sample.median().trend();
             case "median_axis_plunge" -> sample.axes().median().plunge();
             case "median_axis_azimuth" -> sample.axes().median().trend();
             case "median_sum" ->

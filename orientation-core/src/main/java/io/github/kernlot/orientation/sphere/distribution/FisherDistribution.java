@@ -1,6 +1,6 @@
 package io.github.kernlot.orientation.sphere.distribution;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
@@ -20,7 +20,7 @@ import org.apache.commons.rng.UniformRandomProvider;
  * @param mean the mean direction
  * @param concentration kappa, 0 or more; 0 is uniform, and for large ones each of two axes across has the sigma 1 / sqrt(kappa) radians
  */
-public record FisherDistribution(HoleDirection mean, double concentration) {
+public record FisherDistribution(DirectedLine mean, double concentration) {
 
     private static final ContinuedFraction LAMBERT = new ContinuedFraction() {
         @Override
@@ -51,7 +51,7 @@ public record FisherDistribution(HoleDirection mean, double concentration) {
      * @return the distribution
      * @throws IllegalArgumentException if the concentration is negative or not finite
      */
-    public static FisherDistribution of(HoleDirection mean, double concentration) {
+    public static FisherDistribution of(DirectedLine mean, double concentration) {
         return new FisherDistribution(mean, concentration);
     }
 
@@ -104,7 +104,7 @@ public record FisherDistribution(HoleDirection mean, double concentration) {
      * @param direction the direction
      * @return probability per steradian
      */
-    public double density(HoleDirection direction) {
+    public double density(DirectedLine direction) {
         if (concentration == 0) {
             return 1 / (4 * Math.PI);
         }
@@ -154,7 +154,7 @@ public record FisherDistribution(HoleDirection mean, double concentration) {
      * @return the directions
      * @throws IllegalArgumentException if the count is negative
      */
-    public List<HoleDirection> draw(int count, long seed) {
+    public List<DirectedLine> draw(int count, long seed) {
         return draw(count, Source.of(seed));
     }
 
@@ -166,11 +166,11 @@ public record FisherDistribution(HoleDirection mean, double concentration) {
      * @return the directions
      * @throws IllegalArgumentException if the count is negative
      */
-    public List<HoleDirection> draw(int count, RandomGenerator random) {
+    public List<DirectedLine> draw(int count, RandomGenerator random) {
         return draw(count, Source.of(random));
     }
 
-    private List<HoleDirection> draw(int count, UniformRandomProvider random) {
+    private List<DirectedLine> draw(int count, UniformRandomProvider random) {
         Frame frame = Frame.about(Frame.vector(mean));
         return Stream.generate(() -> Frame.direction(draw(frame, random)))
                 .limit((long) Require.notNegative("count", count, ""))
@@ -184,7 +184,7 @@ public record FisherDistribution(HoleDirection mean, double concentration) {
         return frame.at(1 - cap, across * Degrees.cos(turn), across * Degrees.sin(turn));
     }
 
-    /** Its parameters: {@code Fisher about -60.0/090.0 (dip/azimuth), kappa 39.5}. */
+    /** Its parameters: {@code Fisher about arrow 60.0/090.0 (plunge/trend), kappa 39.5}. */
     @Override
     public String toString() {
         return String.format(Locale.ROOT, "Fisher about %s, kappa %.4g", mean, concentration);

@@ -1,13 +1,13 @@
 package io.github.kernlot.orientation.sphere.distribution;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Vector;
 
 /** Three perpendicular unit vectors. */
 record Frame(Vector first, Vector second, Vector third) {
 
-    static Vector vector(HoleDirection direction) {
+    static Vector vector(DirectedLine direction) {
         return new Vector(direction.north(), direction.east(), direction.down());
     }
 
@@ -31,8 +31,8 @@ record Frame(Vector first, Vector second, Vector third) {
         return first.times(along).plus(second.times(across)).plus(third.times(beyond));
     }
 
-    static HoleDirection direction(Vector vector) {
-        return HoleDirection.ofVector(vector.north(), vector.east(), vector.down());
+    static DirectedLine direction(Vector vector) {
+        return DirectedLine.ofVector(vector.north(), vector.east(), vector.down());
     }
 
     static LineOrientation line(Vector vector) {

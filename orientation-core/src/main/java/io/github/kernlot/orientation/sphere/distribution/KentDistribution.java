@@ -1,6 +1,6 @@
 package io.github.kernlot.orientation.sphere.distribution;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
@@ -22,7 +22,7 @@ import org.apache.commons.rng.UniformRandomProvider;
  * @param concentration kappa, 0 or more
  * @param ovalness beta, in [0, kappa / 2]; 0 is Fisher's distribution
  */
-public record KentDistribution(HoleDirection mean, LineOrientation longAxis, double concentration, double ovalness) {
+public record KentDistribution(DirectedLine mean, LineOrientation longAxis, double concentration, double ovalness) {
 
     private static final double GREATEST = 1e8;
 
@@ -50,7 +50,7 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
      * @throws IllegalArgumentException if a number lies outside its range or the axes are not at right angles
      */
     public static Optional<KentDistribution> ofMoments(
-            HoleDirection mean, LineOrientation longAxis, double spread, double difference) {
+            DirectedLine mean, LineOrientation longAxis, double spread, double difference) {
         Require.inRange("spread", spread, 0, 1, "");
         Require.inRange("difference", difference, 0, 1, "");
         double shorter = 2 * spread - difference;
@@ -74,7 +74,7 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
      * @throws IllegalArgumentException if a number lies outside its range or the axes are not at right angles
      */
     public static Optional<KentDistribution> ofLikelihood(
-            HoleDirection mean, LineOrientation longAxis, double spread, double difference) {
+            DirectedLine mean, LineOrientation longAxis, double spread, double difference) {
         Optional<KentDistribution> start = ofMoments(mean, longAxis, spread, difference);
         if (2 * spread - difference < 2 / GREATEST) {
             return Optional.empty();
@@ -98,7 +98,7 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
     }
 
     private static Optional<KentDistribution> within(
-            HoleDirection mean, LineOrientation longAxis, double kappa, double beta) {
+            DirectedLine mean, LineOrientation longAxis, double kappa, double beta) {
         return 2 * beta <= kappa && kappa <= GREATEST
                 ? Optional.of(new KentDistribution(mean, longAxis, kappa, beta))
                 : Optional.empty();
@@ -147,7 +147,7 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
      * @param direction the direction
      * @return probability per steradian
      */
-    public double density(HoleDirection direction) {
+    public double density(DirectedLine direction) {
         Frame frame = Frame.of(Frame.vector(mean), Frame.vector(longAxis));
         Vector vector = Frame.vector(direction);
         Vector apart = vector.minus(frame.first());
@@ -166,7 +166,7 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
      * @return the directions
      * @throws IllegalArgumentException if the count is negative
      */
-    public List<HoleDirection> draw(int count, long seed) {
+    public List<DirectedLine> draw(int count, long seed) {
         return draw(count, Source.of(seed));
     }
 
@@ -178,11 +178,11 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
      * @return the directions
      * @throws IllegalArgumentException if the count is negative
      */
-    public List<HoleDirection> draw(int count, RandomGenerator random) {
+    public List<DirectedLine> draw(int count, RandomGenerator random) {
         return draw(count, Source.of(random));
     }
 
-    private List<HoleDirection> draw(int count, UniformRandomProvider random) {
+    private List<DirectedLine> draw(int count, UniformRandomProvider random) {
         ProjectedNormal source =
                 new ProjectedNormal(concentration / 2 - ovalness, concentration / 2 + ovalness, random);
         Frame frame = Frame.of(Frame.vector(mean), Frame.vector(longAxis));
@@ -203,7 +203,7 @@ public record KentDistribution(HoleDirection mean, LineOrientation longAxis, dou
         }
     }
 
-    /** Its parameters: {@code Kent about -60.0/090.0 (dip/azimuth), long axis 0.0/000.0 (plunge/trend), kappa 39.5, beta 4.8}. */
+    /** Its parameters: {@code Kent about arrow 60.0/090.0 (plunge/trend), long axis 0.0/000.0 (plunge/trend), kappa 39.5, beta 4.8}. */
     @Override
     public String toString() {
         return String.format(

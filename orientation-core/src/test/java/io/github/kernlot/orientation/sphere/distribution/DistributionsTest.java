@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.Optional;
@@ -18,7 +18,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 
 class DistributionsTest {
 
-    private static final HoleDirection MEAN = HoleDirection.ofPlunge(35, 140);
+    private static final DirectedLine MEAN = DirectedLine.ofPlungeAndTrend(35, 140);
     private static final LineOrientation ALONG = LineOrientation.ofPlungeAndTrend(0, 50);
     private static final LineOrientation AXIS = LineOrientation.ofPlungeAndTrend(35, 140);
 
@@ -58,9 +58,9 @@ class DistributionsTest {
             double kappa,
             double density,
             String source) {
-        FisherDistribution fisher = FisherDistribution.of(HoleDirection.ofVector(mx, my, mz), kappa);
+        FisherDistribution fisher = FisherDistribution.of(DirectedLine.ofVector(mx, my, mz), kappa);
         // the sine of a right angle in degrees is exact, a direction kept in degrees is not
-        assertEquals(1, fisher.density(HoleDirection.ofVector(x, y, z)) / density, 1e-11, source);
+        assertEquals(1, fisher.density(DirectedLine.ofVector(x, y, z)) / density, 1e-11, source);
     }
 
     @ParameterizedTest
@@ -234,9 +234,9 @@ class DistributionsTest {
 
     @Test
     void printTheirParameters() {
-        assertEquals("Fisher about -35.0/140.0 (dip/azimuth), kappa 7.000", FisherDistribution.of(MEAN, 7) + "");
+        assertEquals("Fisher about arrow 35.0/140.0 (plunge/trend), kappa 7.000", FisherDistribution.of(MEAN, 7) + "");
         assertEquals(
-                "Kent about -35.0/140.0 (dip/azimuth), long axis 0.0/050.0 (plunge/trend), kappa 7.000, beta 2.000",
+                "Kent about arrow 35.0/140.0 (plunge/trend), long axis 0.0/050.0 (plunge/trend), kappa 7.000, beta 2.000",
                 new KentDistribution(MEAN, ALONG, 7, 2) + "");
         assertEquals(
                 "Bingham about 35.0/140.0 (plunge/trend), middle axis 0.0/050.0 (plunge/trend), 2.000 and 6.000",

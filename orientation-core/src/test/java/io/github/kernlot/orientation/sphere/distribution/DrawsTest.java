@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.Arrays;
@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DrawsTest {
 
     private static final int MANY = 20_000;
-    private static final HoleDirection MEAN = HoleDirection.ofPlunge(-20, 310);
+    private static final DirectedLine MEAN = DirectedLine.ofPlungeAndTrend(-20, 310);
     private static final LineOrientation ALONG = LineOrientation.ofPlungeAndTrend(0, 40);
     private static final LineOrientation AXIS = LineOrientation.ofPlungeAndTrend(20, 130);
 
@@ -95,7 +95,7 @@ class DrawsTest {
     @ValueSource(doubles = {0, 1e-5, 0.7, 5, 300, 1e9})
     void fisherHasItsDistributionFunction(double kappa) {
         FisherDistribution fisher = FisherDistribution.of(MEAN, kappa);
-        List<HoleDirection> drawn = fisher.draw(MANY, 5);
+        List<DirectedLine> drawn = fisher.draw(MANY, 5);
         assertUniform(drawn.stream()
                 .mapToDouble(direction -> fisher.probabilityWithin(direction.angleTo(MEAN)))
                 .toArray());
