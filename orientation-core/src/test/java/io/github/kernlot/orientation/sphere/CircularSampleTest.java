@@ -46,19 +46,6 @@ class CircularSampleTest {
         near(row, 9, sample.rayleighSeries(), 1e-10);
     }
 
-    /** Zar, two and three samples; F and P by the R package circular 0.4-95, whose kappa is a rational approximation. */
-    @Test
-    void equalMeansAreTestedByWatsonAndWilliams() {
-        CircularSample a = CircularSample.of(94, 65, 45, 52, 38, 47, 73, 82, 90, 40, 87);
-        CircularSample b = CircularSample.of(77, 70, 61, 45, 50, 35, 48, 65, 36);
-        assertEquals(0.21965012321, CircularSample.probabilityOfEqualMeans(List.of(a, b)), 1e-5);
-
-        CircularSample c = CircularSample.of(135, 145, 125, 140, 165, 170);
-        CircularSample d = CircularSample.of(150, 130, 175, 190, 180, 220);
-        CircularSample e = CircularSample.of(140, 165, 185, 125, 175, 175, 140);
-        assertEquals(0.17758364469, CircularSample.probabilityOfEqualMeans(List.of(c, d, e)), 5e-5);
-    }
-
     @Test
     void equalMeansOfSharpSamples() {
         CircularSample ten = CircularSample.of(10, 10);
