@@ -12,7 +12,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.FDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.MatrixUtils;
@@ -20,6 +22,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.stat.correlation.Covariance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class EqualMeansTest {
@@ -125,6 +128,24 @@ class EqualMeansTest {
             greater += Least.of(drawn).sum >= observed.sum ? 1 : 0;
         }
         assertEquals(greater / 1000.0, EqualMeans.ofAnyScatter(samples).probability(), 0.06);
+    }
+
+    /** Why F and not chi squared: the shares stand in the documentation. */
+    @ParameterizedTest
+    @CsvSource({"4,0.33", "7,0.18", "10,0.13", "25,0.07"})
+    void chiSquaredWouldRefuseTooOften(int size, double share) {
+        ChiSquaredDistribution chiSquared = new ChiSquaredDistribution(null, 4);
+        double critical = chiSquared.inverseCumulativeProbability(0.95);
+        double[] kappas = {4, 50, 200};
+        int runs = 2000;
+        long refused = LongStream.range(0, runs)
+                .mapToObj(seed -> IntStream.range(0, 3)
+                        .mapToObj(i -> DirectionSample.of(
+                                FisherDistribution.of(DOWN, kappas[i]).draw(size + i, 3 * seed + i)))
+                        .toList())
+                .filter(samples -> Least.of(samples).sum > critical)
+                .count();
+        assertEquals(share, refused / (double) runs, 4 * Math.sqrt(share * (1 - share) / runs));
     }
 
     private static List<Vector> units(DirectionSample sample) {
