@@ -50,7 +50,7 @@ class DocsTest {
         return tests.stream();
     }
 
-    private static List<String> blocks(Path page, String language) throws IOException {
+    static List<String> blocks(Path page, String language) throws IOException {
         Pattern fence = Pattern.compile("^```" + language + "\\n(.*?)^```", Pattern.MULTILINE | Pattern.DOTALL);
         return fence.matcher(Files.readString(page))
                 .results()
@@ -83,7 +83,7 @@ class DocsTest {
         }
     }
 
-    private static JShell shell() throws IOException {
+    static JShell shell() throws IOException {
         JShell shell = JShell.builder().executionEngine("local").build();
         for (String entry : System.getProperty("java.class.path").split(File.pathSeparator)) {
             shell.addToClasspath(entry);
@@ -94,7 +94,7 @@ class DocsTest {
     }
 
     /** Runs a text and gives what the shell says of its last snippet. */
-    private static String run(JShell shell, String text) {
+    static String run(JShell shell, String text) {
         String rest = text.replace("\"docs/demo/", "\"" + ROOT.resolve("docs/demo") + "/");
         String answer = "";
         while (!rest.isBlank()) {
