@@ -27,9 +27,9 @@ class ConventionsTest {
     private static final Path PAGE =
             ConventionPictures.FOLDER.resolve("../../conventions.md").normalize();
 
-    /** What is given, the result, the expression, the source. */
+    /** What is given, the result, the source, the expression. */
     private static final Pattern ROW =
-            Pattern.compile("^\\| ([^|]+) \\| ([^|]+) \\| `([^`|]+)` \\| ([^|]+) \\|$", Pattern.MULTILINE);
+            Pattern.compile("^\\| ([^|]+) \\| ([^|]+) \\| ([^|]+) \\| `([^`|]+)` \\|$", Pattern.MULTILINE);
 
     @BeforeAll
     static void writeThemWhereAsked() throws IOException {
@@ -98,7 +98,7 @@ class ConventionsTest {
     }
 
     private static String answer(JShell shell, MatchResult row) throws IOException {
-        String answer = DocsTest.run(shell, row.group(3)).replaceFirst("^\\$ ==> ", "");
+        String answer = DocsTest.run(shell, row.group(4)).replaceFirst("^\\$ ==> ", "");
         return answer.startsWith("\"") ? answer.substring(1, answer.length() - 1) : answer;
     }
 }
