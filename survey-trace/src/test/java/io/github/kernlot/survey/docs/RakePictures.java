@@ -34,7 +34,7 @@ final class RakePictures {
     static Sheet rake() {
         Sheet sheet = new Sheet(240, 200, "Rake");
         PlaneOrientation plane = PlaneOrientation.ofDipAndDirection(56, 234);
-        LineOrientation line = plane.lineAtRakeFrom(324, 70);
+        LineOrientation line = plane.lineAtRakeFrom(324, 78);
         Scene scene = onto(sheet, plane, 56, 0, 112);
         double rightHand = plane.rake(line);
         double other = plane.rakeFrom(324, line);
