@@ -110,10 +110,7 @@ class CheckValuesTest {
         assertEquals(delta, byItself.delta(), PRINTED);
         assertLine(linePlunge, lineTrend, frame.toGeographic(byItself), PRINTED);
 
-        // rake counts from the right-hand strike downwards; an angle between lines is the acute one
-        LineOrientation strike =
-                LineOrientation.ofPlungeAndTrend(0, frame.toGeographic(plane).strike());
-        assertEquals(Math.min(rake, 180 - rake), line.angleTo(strike), PRINTED);
+        assertEquals(rake, frame.toGeographic(plane).rake(line), PRINTED);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -131,6 +128,7 @@ class CheckValuesTest {
                 PlaneOrientation.ofDipAndDirection(dip, dipDirection).pole();
         assertEquals(expected, line.angleTo(pole), tolerance);
         assertEquals(expected, pole.angleTo(line), tolerance);
+        assertEquals(90 - expected, line.angleTo(PlaneOrientation.ofDipAndDirection(dip, dipDirection)), tolerance);
     }
 
     @ParameterizedTest(name = "{0}")

@@ -33,6 +33,17 @@ class CoreDomain extends DomainContextBase {
     }
 
     @Provide
+    Arbitrary<DirectedLine> directedLines() {
+        return Combinators.combine(angles(180), turns())
+                .as((fromUp, trend) -> DirectedLine.ofPlungeAndTrend(fromUp - 90, trend));
+    }
+
+    @Provide
+    Arbitrary<DirectedCoreLine> directedCoreLines() {
+        return Combinators.combine(angles(180), turns()).as(DirectedCoreLine::ofAxisAngleAndDelta);
+    }
+
+    @Provide
     Arbitrary<CorePlane> corePlanes() {
         return Combinators.combine(angles(90), turns()).as(CorePlane::of);
     }
