@@ -1,6 +1,9 @@
 import io.github.kernlot.orientation.*;
 import io.github.kernlot.orientation.bulk.*;
 import io.github.kernlot.orientation.line.*;
+import io.github.kernlot.orientation.line.audit.*;
+import io.github.kernlot.orientation.line.fit.*;
+import io.github.kernlot.orientation.line.runs.*;
 import io.github.kernlot.orientation.rock.*;
 import io.github.kernlot.orientation.solve.*;
 import io.github.kernlot.orientation.sphere.*;

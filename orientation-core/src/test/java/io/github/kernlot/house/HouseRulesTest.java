@@ -39,10 +39,12 @@ class HouseRulesTest {
                 List.of(base + ".internal.."),
                 List.of(base),
                 List.of(base + ".sphere.."),
-                List.of(base + ".line..", base + ".solve..", base + ".rock..", base + ".bulk.."),
+                List.of(base + ".line", base + ".solve..", base + ".rock..", base + ".bulk.."),
+                List.of(base + ".line.*.."),
                 List.of(base + ".uncertainty.."),
                 List.of(survey + ".."))));
         rules.add(HouseRules.noCycles(base));
+        rules.add(HouseRules.apart(base + ".line"));
         rules.add(HouseRules.knowsOnly(base + "..", "org.ejml..", "org.apache.commons.."));
         rules.add(HouseRules.internalStaysInside(base + ".internal..", inside));
         rules.add(HouseRules.signaturesAreOurOwn());
@@ -86,6 +88,15 @@ class HouseRulesTest {
         assertFalse(blamed.stream().anyMatch(detail -> detail.contains("hiddenFromCallers")), blamed::toString);
         assertTrue(blamed.stream().anyMatch(detail -> detail.contains("foreign")), blamed::toString);
         assertTrue(blamed.stream().anyMatch(detail -> detail.contains("kernel")), blamed::toString);
+    }
+
+    @Test
+    void theLineKnowsNoneOfItsRooms() {
+        List<String> blamed = rulesForBad()
+                .flatMap(rule -> blamedBy(rule).stream())
+                .filter(detail -> detail.contains("BadLineHelper.guess()") && detail.contains("line.fit.BadGuess"))
+                .toList();
+        assertFalse(blamed.isEmpty());
     }
 
     private static List<String> blamedBy(ArchRule rule) {

@@ -55,6 +55,15 @@ final class HouseRules {
         return slices().matching(base + ".(**)").should().beFreeOfCycles().allowEmptyShould(true);
     }
 
+    /** The packages below {@code base} know nothing of each other. */
+    static ArchRule apart(String base) {
+        return slices().matching(base + ".(*)..")
+                .should()
+                .notDependOnEachOther()
+                .as("the rooms of " + base + " know nothing of each other")
+                .allowEmptyShould(true);
+    }
+
     /** Nothing but the packages named is used, annotations of JSpecify and the JDK apart. */
     static ArchRule knowsOnly(String... packages) {
         String[] known = Stream.concat(Stream.of("java..", "org.jspecify.."), Stream.of(packages))

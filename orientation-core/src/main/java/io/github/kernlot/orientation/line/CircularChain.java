@@ -1,5 +1,7 @@
 package io.github.kernlot.orientation.line;
 
+import io.github.kernlot.orientation.internal.circle.CircleGrid;
+import io.github.kernlot.orientation.internal.circle.Transition;
 import java.util.List;
 
 /**

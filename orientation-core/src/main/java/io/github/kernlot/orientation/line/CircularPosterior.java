@@ -1,7 +1,8 @@
 package io.github.kernlot.orientation.line;
 
 import io.github.kernlot.orientation.internal.Degrees;
-import io.github.kernlot.orientation.line.CircleGrid.Spectrum;
+import io.github.kernlot.orientation.internal.circle.CircleGrid;
+import io.github.kernlot.orientation.internal.circle.CircleGrid.Spectrum;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

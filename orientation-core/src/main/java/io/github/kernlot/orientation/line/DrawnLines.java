@@ -101,8 +101,18 @@ public final class DrawnLines {
         return lines.isEmpty() || at(depth).isPresent();
     }
 
-    /** The metres drawn between two depths. */
-    double length(double from, double to) {
+    /**
+     * The metres drawn between two depths.
+     *
+     * @param from metres along the hole
+     * @param to metres along the hole, {@code from} or more
+     * @return metres, 0 or more
+     * @throws IllegalArgumentException if {@code to} is less than {@code from}
+     */
+    public double length(double from, double to) {
+        if (!(from <= to)) {
+            throw new IllegalArgumentException("from is " + from + " m and to is " + to + " m; expected from <= to");
+        }
         return lines.isEmpty() ? to - from : drawnAbove(to) - drawnAbove(from);
     }
 

@@ -1,5 +1,8 @@
 package io.github.kernlot.orientation.line;
 
+import io.github.kernlot.orientation.internal.circle.CircleGrid;
+import io.github.kernlot.orientation.internal.circle.GaussianTurn;
+import io.github.kernlot.orientation.internal.circle.Transition;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,9 +2,10 @@ package io.github.kernlot.orientation.line;
 
 import io.github.kernlot.orientation.HolePath;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
- * A hole with its marks and joins: what {@link LineFit} learns from.
+ * A hole with its marks and joins.
  *
  * @param path the path of the hole
  * @param marks the marks in any order
@@ -49,6 +50,22 @@ public record MarkedHole(HolePath path, List<OrientationMark> marks, List<Join> 
                         .distinct()
                         .map(depth -> new Join(depth, JoinFit.DOUBTFUL))
                         .toList());
+    }
+
+    /**
+     * The pieces of core that broken joins divide the hole into; what lies at a broken join belongs to the piece above it.
+     *
+     * @return the pieces from the collar on, with a doubtful join for each gap in the drawn line; a piece may have no mark
+     */
+    public List<CorePiece> pieces() {
+        List<Join> all = drawn.withGaps(joins);
+        Breaks breaks = new Breaks(all);
+        List<List<OrientationMark>> marked = breaks.divide(marks, OrientationMark::depth);
+        List<List<Join>> whole = breaks.divide(
+                all.stream().filter(join -> join.fit() != JoinFit.BROKEN).toList(), Join::depth);
+        return IntStream.range(0, marked.size())
+                .mapToObj(piece -> new CorePiece(marked.get(piece), whole.get(piece)))
+                .toList();
     }
 
     /**

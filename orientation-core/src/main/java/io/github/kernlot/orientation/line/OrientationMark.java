@@ -1,6 +1,10 @@
 package io.github.kernlot.orientation.line;
 
 import io.github.kernlot.orientation.CoreDiameter;
+import io.github.kernlot.orientation.CoreFrame;
+import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.HolePath;
+import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import java.util.Locale;
@@ -120,6 +124,24 @@ public record OrientationMark(
      */
     public OrientationMark withBlunders(MarkBlunders own) {
         return new OrientationMark(depth, offset, diameter, sigma, leftOut, source, Optional.of(own));
+    }
+
+    /**
+     * The core as this mark alone has it, taken for sound: the line lies where the mark stands for the side that it should.
+     *
+     * @param path the path of the hole
+     * @param side the side that the mark stands for
+     * @return the core in the ground at the mark's depth, with its line
+     * @throws IllegalArgumentException if the path does not reach the mark, or the side does not exist there
+     */
+    public CoreFrame frameBy(HolePath path, WallReference side) {
+        HoleDirection direction = path.directionAt(depth);
+        if (!side.existsIn(direction)) {
+            throw new IllegalArgumentException(this + ": there is no " + side + " in a hole of " + direction
+                    + "; use a mark of another side (WallReference.north() in a vertical hole) or leave it out");
+        }
+        // the mark stands for the side, so the drawn line lies -offset from that side
+        return CoreFrame.at(direction, side, -offset);
     }
 
     /** As it is written in a log: {@code mark at 27.30 m, offset 338.0}. */

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** The reference line of one hole, reconciled: what {@link LineModel} gives. */
 public final class ReferenceLine {
@@ -20,13 +21,16 @@ public final class ReferenceLine {
     private final List<Join> recorded;
     private final List<Sighting> sightings;
     private final List<Sighting> witnesses;
-    private final List<List<Join>> wholeJoins;
+    private final List<Join> sorted;
+    private final List<List<Sighting>> used;
     private final List<Optional<LinePiece>> pieces = new ArrayList<>();
-    private final List<MarkPosterior> marks;
-    private final List<JoinPosterior> joins;
+
+    // judged when they are first asked for, in any thread, always the same
+    private @Nullable List<MarkPosterior> marks;
+    private @Nullable List<JoinPosterior> joins;
 
     ReferenceLine(LineModel model, HolePath path, List<OrientationMark> marks, List<Join> recorded, DrawnLines drawn) {
-        this(model, path, marks, recorded, drawn, List.of());
+        this(model, path, marks, recorded, drawn, List.of(), Optional.empty());
     }
 
     private ReferenceLine(
@@ -35,37 +39,34 @@ public final class ReferenceLine {
             List<OrientationMark> marks,
             List<Join> recorded,
             DrawnLines drawn,
-            List<Sighting> witnesses) {
+            List<Sighting> witnesses,
+            Optional<ReferenceLine> former) {
         this.witnesses = witnesses;
         this.model = model;
         this.path = path;
         this.drawn = drawn;
         this.recorded = List.copyOf(recorded);
-        List<Join> sorted = drawn.withGaps(recorded).stream()
+        this.sorted = drawn.withGaps(recorded).stream()
                 .sorted(Comparator.comparingDouble(Join::depth))
                 .toList();
         this.breaks = new Breaks(sorted);
         this.sightings = Sighting.all(marks, path, model.side(), model.noise());
-        this.wholeJoins = breaks.divide(
-                sorted.stream().filter(join -> join.fit() != JoinFit.BROKEN).toList(), Join::depth);
-        List<List<Sighting>> used = used(sightings);
-        for (int i = 0; i < used.size(); i++) {
-            pieces.add(used.get(i).isEmpty() ? Optional.empty() : Optional.of(piece(used, i)));
-        }
-        this.marks = judged();
-        this.joins = sorted.stream().map(this::judged).toList();
-    }
-
-    private List<List<Sighting>> used(List<Sighting> all) {
-        return breaks.divide(
-                Stream.concat(all.stream().filter(Sighting::isUsed), witnesses.stream())
+        this.used = breaks.divide(
+                Stream.concat(sightings.stream().filter(Sighting::isUsed), witnesses.stream())
                         .sorted(Comparator.comparingDouble(Sighting::depth))
                         .toList(),
                 Sighting::depth);
-    }
-
-    private LinePiece piece(List<List<Sighting>> used, int number) {
-        return new LinePiece(model, used.get(number), wholeJoins.get(number), drawn);
+        List<List<Join>> whole = breaks.divide(
+                sorted.stream().filter(join -> join.fit() != JoinFit.BROKEN).toList(), Join::depth);
+        for (int i = 0; i < used.size(); i++) {
+            int number = i;
+            List<Sighting> own = used.get(i);
+            pieces.add(former.filter(line -> line.used.get(number).equals(own))
+                    .map(line -> line.pieces.get(number))
+                    .orElseGet(() -> own.isEmpty()
+                            ? Optional.empty()
+                            : Optional.of(new LinePiece(model, own, whole.get(number), drawn))));
+        }
     }
 
     private Optional<LinePiece> pieceAt(double depth) {
@@ -146,7 +147,7 @@ public final class ReferenceLine {
                 .map(reading -> reading.sighting(path))
                 .toList();
         List<OrientationMark> all = sightings.stream().map(Sighting::mark).toList();
-        return new ReferenceLine(model, path, all, recorded, drawn, speaking);
+        return new ReferenceLine(model, path, all, recorded, drawn, speaking, Optional.empty());
     }
 
     /**
@@ -164,7 +165,12 @@ public final class ReferenceLine {
      * @return the marks in the order of depth, those left out among them
      */
     public List<MarkPosterior> marks() {
-        return marks;
+        List<MarkPosterior> known = marks;
+        if (known == null) {
+            known = judged();
+            marks = known;
+        }
+        return known;
     }
 
     /**
@@ -182,7 +188,12 @@ public final class ReferenceLine {
      * @return the joins in the order of depth, with one for each gap where the line was not drawn on core that is not broken
      */
     public List<JoinPosterior> joins() {
-        return joins;
+        List<JoinPosterior> known = joins;
+        if (known == null) {
+            known = sorted.stream().map(this::judged).toList();
+            joins = known;
+        }
+        return known;
     }
 
     /**
@@ -198,34 +209,26 @@ public final class ReferenceLine {
                 .sum();
     }
 
-    /** The evidence that the marks would have if some were changed, without a change of their depth. */
-    double logEvidenceWith(UnaryOperator<OrientationMark> change) {
+    /**
+     * The same hole with some marks changed and all else as it is: what if they were read the other way, or left out?
+     *
+     * @param change what becomes of each mark
+     * @return the line by the changed marks
+     * @throws IllegalArgumentException if the path does not reach a mark, or the side does not exist there
+     */
+    public ReferenceLine withMarks(UnaryOperator<OrientationMark> change) {
         List<OrientationMark> changed =
                 sightings.stream().map(Sighting::mark).map(change).toList();
-        List<List<Sighting>> before = used(sightings);
-        List<List<Sighting>> after = used(Sighting.all(changed, path, model.side(), model.noise()));
-        double sum = 0;
-        for (int i = 0; i < pieces.size(); i++) {
-            if (!after.get(i).isEmpty()) {
-                LinePiece piece =
-                        before.get(i).equals(after.get(i)) ? pieces.get(i).orElseThrow() : piece(after, i);
-                sum += piece.logEvidence();
-            }
-        }
-        return sum;
+        return new ReferenceLine(model, path, changed, recorded, drawn, witnesses, Optional.of(this));
     }
 
-    /** The same hole with some marks changed, without a change of their depth. */
-    ReferenceLine with(UnaryOperator<OrientationMark> change) {
-        List<OrientationMark> changed =
-                sightings.stream().map(Sighting::mark).map(change).toList();
-        return new ReferenceLine(model, path, changed, recorded, drawn, witnesses);
-    }
-
-    /** How much better each used mark agrees with all others when it is read the other way. */
-    List<MirroredMark> mirrored() {
+    /**
+     * How much better each used mark agrees with all others when it is read the other way.
+     *
+     * @return one for each used mark, in the order of depth
+     */
+    public List<MirroredMark> mirrored() {
         List<MirroredMark> mirrored = new ArrayList<>();
-        List<List<Sighting>> used = used(sightings);
         for (int number = 0; number < pieces.size(); number++) {
             for (int i = 0; i < used.get(number).size(); i++) {
                 if (!used.get(number).get(i).isWitness()) {
@@ -240,9 +243,9 @@ public final class ReferenceLine {
     /** How many of the marks are sound. */
     @Override
     public String toString() {
-        long sound = marks.stream()
+        long sound = marks().stream()
                 .filter(mark -> mark.verdict() == MarkPosterior.Verdict.SOUND)
                 .count();
-        return "reference line: " + sound + " of " + marks.size() + " marks are sound";
+        return "reference line: " + sound + " of " + marks().size() + " marks are sound";
     }
 }

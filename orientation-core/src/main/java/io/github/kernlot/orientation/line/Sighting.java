@@ -38,15 +38,10 @@ record Sighting(OrientationMark mark, double angle, double sigma, boolean isWitn
 
     private static Sighting of(OrientationMark mark, HolePath path, WallReference side, MarkNoise noise) {
         HoleDirection direction = path.directionAt(mark.depth());
-        if (!side.existsIn(direction)) {
-            if (mark.leftOut().isPresent()) {
-                return new Sighting(mark, 0, Double.POSITIVE_INFINITY);
-            }
-            throw new IllegalArgumentException(mark + ": there is no " + side + " in a hole of " + direction
-                    + "; use a mark of another side (WallReference.north() in a vertical hole) or leave it out");
+        if (mark.leftOut().isPresent() && !side.existsIn(direction)) {
+            return new Sighting(mark, 0, Double.POSITIVE_INFINITY);
         }
-        // the mark stands for the side, so the drawn line lies -offset from that side
-        CoreFrame asMarked = CoreFrame.at(direction, side, -mark.offset());
+        CoreFrame asMarked = mark.frameBy(path, side);
         double sigma = mark.sigma().orElseGet(() -> noise.sigma(direction, side, mark.diameter()));
         return new Sighting(mark, asMarked.turnFrom(path.carriedFrameAt(mark.depth())), sigma);
     }

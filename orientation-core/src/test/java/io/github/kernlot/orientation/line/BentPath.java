@@ -12,10 +12,10 @@ import org.hipparchus.geometry.euclidean.threed.RotationConvention;
 import org.hipparchus.geometry.euclidean.threed.Vector3D;
 
 /** A path of circular arcs between stations, as a tool with a desurvey of its own would bring it: what the reference line needs. */
-record BentPath(NavigableMap<Double, HoleDirection> stations) implements HolePath {
+public record BentPath(NavigableMap<Double, HoleDirection> stations) implements HolePath {
 
     /** A path from rows of depth, plunge and azimuth. */
-    static BentPath ofPlunges(double[]... rows) {
+    public static BentPath ofPlunges(double[]... rows) {
         NavigableMap<Double, HoleDirection> stations = new TreeMap<>();
         for (double[] row : rows) {
             stations.put(row[0], HoleDirection.ofPlunge(row[1], row[2]));

@@ -3,6 +3,8 @@ package io.github.kernlot.orientation.line;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.kernlot.orientation.internal.circle.CircleGrid;
+import io.github.kernlot.orientation.internal.circle.Transition;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -48,6 +48,12 @@ class DrawnLinesTest {
     }
 
     @Test
+    void metresUpTheHoleAreRefused() {
+        assertThrows(IllegalArgumentException.class, () -> LINES.length(8, 7));
+        assertThrows(IllegalArgumentException.class, () -> LINES.length(8, Double.NaN));
+    }
+
+    @Test
     void aGapOnCoreThatIsNotBrokenIsADoubtfulJoin() {
         Join locked = new Join(15, JoinFit.LOCKED);
         Join broken = new Join(20, JoinFit.BROKEN);

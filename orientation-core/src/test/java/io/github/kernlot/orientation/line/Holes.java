@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** Simulated holes for the tests of the fit. */
-final class Holes {
+public final class Holes {
 
     /** Noise by one cause alone. */
-    static LineModel plain(double level, double locked, double wander) {
+    public static LineModel plain(double level, double locked, double wander) {
         return new LineModel(
                 WallReference.lowSide(),
                 new MarkNoise(0, level, 0, 0, 0),
@@ -21,17 +21,17 @@ final class Holes {
 
     private Holes() {}
 
-    static HolePath dipping(double dip) {
+    public static HolePath dipping(double dip) {
         return HolePath.straight(HoleDirection.ofDip(dip, 90));
     }
 
-    static MarkedHole one(LineModel truth, HolePath path, List<Double> depths, List<Join> joins, long seed) {
+    public static MarkedHole one(LineModel truth, HolePath path, List<Double> depths, List<Join> joins, long seed) {
         LineSimulation simulation = new LineSimulation(truth, path, Marks.DIAMETER, depths, joins, List.of());
         return MarkedHole.of(path, simulation.run(seed).marks(), joins);
     }
 
     /** Holes marked every 3 m, with joins at random, one in four of them doubtful; the dips are taken in turn. */
-    static List<MarkedHole> many(LineModel truth, int holes, int marks, long seed, double... dips) {
+    public static List<MarkedHole> many(LineModel truth, int holes, int marks, long seed, double... dips) {
         List<MarkedHole> many = new ArrayList<>();
         for (int hole = 0; hole < holes; hole++) {
             SplittableRandom random = new SplittableRandom(1000 * seed + hole);
@@ -47,7 +47,7 @@ final class Holes {
         return many;
     }
 
-    static List<Double> every(double metres, int count) {
+    public static List<Double> every(double metres, int count) {
         List<Double> depths = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             depths.add(metres * i);
@@ -55,7 +55,7 @@ final class Holes {
         return depths;
     }
 
-    static List<Join> joins(JoinFit fit, List<Double> depths) {
+    public static List<Join> joins(JoinFit fit, List<Double> depths) {
         return depths.stream().map(depth -> new Join(depth, fit)).toList();
     }
 }

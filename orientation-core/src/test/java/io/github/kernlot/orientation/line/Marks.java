@@ -9,19 +9,19 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 
 /** Marks for tests, all on core of 63.5 mm. */
-final class Marks {
+public final class Marks {
 
-    static final CoreDiameter DIAMETER = CoreDiameter.ofMillimetres(63.5);
-    static final HolePath STRAIGHT = HolePath.straight(HoleDirection.ofDip(-60, 90));
+    public static final CoreDiameter DIAMETER = CoreDiameter.ofMillimetres(63.5);
+    public static final HolePath STRAIGHT = HolePath.straight(HoleDirection.ofDip(-60, 90));
 
     private Marks() {}
 
-    static OrientationMark mark(double depth, double offset) {
+    public static OrientationMark mark(double depth, double offset) {
         return OrientationMark.of(depth, offset, DIAMETER);
     }
 
     /** Marks 10 m apart from 10 m on. */
-    static List<OrientationMark> marks(double... offsets) {
+    public static List<OrientationMark> marks(double... offsets) {
         List<OrientationMark> marks = new ArrayList<>();
         for (double offset : offsets) {
             marks.add(mark(10 + 10 * marks.size(), offset));
@@ -30,7 +30,7 @@ final class Marks {
     }
 
     /** Marks up to 300 m, most of them near one line, some wild, in no order. */
-    static List<OrientationMark> random(RandomGenerator random) {
+    public static List<OrientationMark> random(RandomGenerator random) {
         double base = 360 * random.nextDouble();
         List<OrientationMark> marks = new ArrayList<>();
         int count = 1 + random.nextInt(25);
@@ -42,7 +42,7 @@ final class Marks {
         return marks;
     }
 
-    static List<Join> randomJoins(RandomGenerator random) {
+    public static List<Join> randomJoins(RandomGenerator random) {
         List<Join> joins = new ArrayList<>();
         for (int i = random.nextInt(5); i > 0; i--) {
             joins.add(new Join(300 * random.nextDouble(), JoinFit.values()[random.nextInt(3)]));
@@ -50,27 +50,27 @@ final class Marks {
         return joins;
     }
 
-    static List<OrientationMark> turned(List<OrientationMark> marks, double angle) {
+    public static List<OrientationMark> turned(List<OrientationMark> marks, double angle) {
         return marks.stream()
                 .map(mark -> mark.withOffset(wrapped(mark.offset() + angle)))
                 .toList();
     }
 
-    static HandMethod of(WallReference side) {
+    public static HandMethod of(WallReference side) {
         return new HandMethod(side, MarkNoise.assumed(), 10, 1);
     }
 
-    static HandMethod withNeighbours(int neighbours) {
+    public static HandMethod withNeighbours(int neighbours) {
         return new HandMethod(WallReference.lowSide(), MarkNoise.assumed(), 10, neighbours);
     }
 
-    static double wrapped(double degrees) {
+    public static double wrapped(double degrees) {
         double rest = degrees - 360 * Math.floor(degrees / 360);
         return rest >= 360 ? 0 : rest;
     }
 
     /** How far one angle lies from another round the circle. */
-    static double apart(double one, double other) {
+    public static double apart(double one, double other) {
         return Math.abs(Math.IEEEremainder(one - other, 360));
     }
 }

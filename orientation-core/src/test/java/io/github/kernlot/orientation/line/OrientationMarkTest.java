@@ -8,7 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.WallReference;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -57,6 +59,27 @@ class OrientationMarkTest {
         assertEquals(
                 "mark at 27.30 m, offset 008.0, left out (slipped)",
                 mark(27.3, 8).leftOutFor("slipped").toString());
+    }
+
+    @Test
+    void theFrameByAMarkPutsItsSideWhereTheMarkStands() {
+        HoleDirection direction = HoleDirection.ofDip(-60, 90);
+        HolePath path = HolePath.straight(direction);
+
+        for (WallReference side : List.of(WallReference.lowSide(), WallReference.north())) {
+            assertEquals(360 - 338, mark(27.3, 338).frameBy(path, side).lineAngle(side), 1e-12);
+            assertEquals(-60, mark(27.3, 338).frameBy(path, side).direction().dip(), 1e-12);
+        }
+    }
+
+    @Test
+    void aVerticalHoleHasNoFrameByAMarkOfTheLowSide() {
+        HolePath path = HolePath.straight(HoleDirection.ofDip(-90, 0));
+
+        assertRefused(
+                "mark at 27.30 m",
+                "WallReference.north()",
+                () -> mark(27.3, 338).frameBy(path, WallReference.lowSide()));
     }
 
     @ParameterizedTest

@@ -1,14 +1,14 @@
 package io.github.kernlot.survey.hole;
 
-import io.github.kernlot.orientation.line.BlunderRate;
-import io.github.kernlot.orientation.line.CheckedTool;
-import io.github.kernlot.orientation.line.GroupBias;
-import io.github.kernlot.orientation.line.MarkAudit;
-import io.github.kernlot.orientation.line.MarkGroup;
-import io.github.kernlot.orientation.line.MarkKey;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.orientation.line.ReferenceLine;
-import io.github.kernlot.orientation.line.ToolCheck;
+import io.github.kernlot.orientation.line.audit.BlunderRate;
+import io.github.kernlot.orientation.line.audit.CheckedTool;
+import io.github.kernlot.orientation.line.audit.GroupBias;
+import io.github.kernlot.orientation.line.audit.MarkAudit;
+import io.github.kernlot.orientation.line.audit.MarkGroup;
+import io.github.kernlot.orientation.line.audit.MarkKey;
+import io.github.kernlot.orientation.line.audit.ToolCheck;
 import io.github.kernlot.orientation.sphere.CircularSample;
 import io.github.kernlot.orientation.sphere.CircularTrend;
 import java.util.ArrayList;

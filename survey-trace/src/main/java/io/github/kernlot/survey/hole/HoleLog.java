@@ -3,7 +3,7 @@ package io.github.kernlot.survey.hole;
 import io.github.kernlot.orientation.line.DrawnLines;
 import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.OrientationMark;
-import io.github.kernlot.orientation.line.RunLog;
+import io.github.kernlot.orientation.line.runs.RunLog;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.uncertainty.SurveyErrorSetup;
 import io.github.kernlot.survey.uncertainty.SurveySigmas;

@@ -15,7 +15,7 @@ import io.github.kernlot.orientation.line.LineModel;
 import io.github.kernlot.orientation.line.LinePosterior;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.orientation.line.ReferenceLine;
-import io.github.kernlot.orientation.line.RunReview;
+import io.github.kernlot.orientation.line.runs.RunReview;
 import io.github.kernlot.survey.BeyondLast;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.NorthReference;

@@ -1,8 +1,8 @@
 package io.github.kernlot.survey.picture;
 
 import io.github.kernlot.orientation.internal.Degrees;
-import io.github.kernlot.orientation.line.BlunderRate;
-import io.github.kernlot.orientation.line.GroupBias;
+import io.github.kernlot.orientation.line.audit.BlunderRate;
+import io.github.kernlot.orientation.line.audit.GroupBias;
 import io.github.kernlot.survey.hole.AuditEntry;
 import java.util.List;
 import java.util.Locale;

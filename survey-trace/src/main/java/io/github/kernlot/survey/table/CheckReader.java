@@ -2,7 +2,7 @@ package io.github.kernlot.survey.table;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.line.LogTime;
-import io.github.kernlot.orientation.line.ToolCheck;
+import io.github.kernlot.orientation.line.audit.ToolCheck;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -9,7 +9,7 @@ import io.github.kernlot.orientation.line.Join;
 import io.github.kernlot.orientation.line.JoinFit;
 import io.github.kernlot.orientation.line.MarkSource;
 import io.github.kernlot.orientation.line.OrientationMark;
-import io.github.kernlot.orientation.line.RunLog;
+import io.github.kernlot.orientation.line.runs.RunLog;
 import io.github.kernlot.survey.HoleTrace;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;

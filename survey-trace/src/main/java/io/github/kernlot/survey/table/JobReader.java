@@ -1,6 +1,6 @@
 package io.github.kernlot.survey.table;
 
-import io.github.kernlot.orientation.line.ToolCheck;
+import io.github.kernlot.orientation.line.audit.ToolCheck;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;
 import java.nio.file.Files;

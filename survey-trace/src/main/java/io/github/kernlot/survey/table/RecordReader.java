@@ -1,10 +1,10 @@
 package io.github.kernlot.survey.table;
 
-import io.github.kernlot.orientation.line.CoreRun;
 import io.github.kernlot.orientation.line.DrawnLine;
 import io.github.kernlot.orientation.line.DrawnLines;
 import io.github.kernlot.orientation.line.LogTime;
-import io.github.kernlot.orientation.line.RunLog;
+import io.github.kernlot.orientation.line.runs.CoreRun;
+import io.github.kernlot.orientation.line.runs.RunLog;
 import io.github.kernlot.survey.check.Finding;
 import java.util.ArrayList;
 import java.util.Comparator;

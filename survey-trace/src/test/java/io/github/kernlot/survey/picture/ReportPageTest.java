@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.kernlot.orientation.line.LogTime;
 import io.github.kernlot.orientation.line.MarkSource;
 import io.github.kernlot.orientation.line.OrientationMark;
-import io.github.kernlot.orientation.line.ToolCheck;
+import io.github.kernlot.orientation.line.audit.ToolCheck;
 import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.AuditEntry;
 import io.github.kernlot.survey.hole.HoleLog;

@@ -1,0 +1,38 @@
+package io.github.kernlot.orientation.line.audit;
+
+import java.util.Locale;
+
+/**
+ * By how much a group of readings is turned: the marks of a tool or crew against all other marks of the same cores, or the readings
+ * of a tool against its cradle. Of marks one cannot tell which of the two is off.
+ *
+ * @param degrees by how much the group reads too much, degrees in (-180, 180]
+ * @param radius95 half the width of the 95 % interval, degrees
+ * @param probabilityOfNone how probable readings that speak as strongly for a turn are where there is none, in [0, 1]
+ */
+public record GroupBias(double degrees, double radius95, double probabilityOfNone) {
+
+    /**
+     * The lower end of the 95 % interval.
+     *
+     * @return degrees, not wrapped
+     */
+    public double low95() {
+        return degrees - radius95;
+    }
+
+    /**
+     * The upper end of the 95 % interval.
+     *
+     * @return degrees, not wrapped
+     */
+    public double high95() {
+        return degrees + radius95;
+    }
+
+    /** The bias with its interval: {@code 7.9 +- 1.6 degrees, p of none 0.0000}. */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "%.1f +- %.1f degrees, p of none %.4f", degrees, radius95, probabilityOfNone);
+    }
+}
