@@ -22,6 +22,18 @@ public record DirectedLineInPlane(CorePlane plane, double gamma) {
     }
 
     /**
+     * The arrow in this plane that lies nearest to an arrow through the core.
+     *
+     * @param plane the plane, alpha below 90
+     * @param line the arrow through the core
+     * @return the line; an arrow at right angles to the plane gives gamma 0
+     * @throws IllegalArgumentException if alpha is 90
+     */
+    public static DirectedLineInPlane nearest(CorePlane plane, DirectedCoreLine line) {
+        return new DirectedLineInPlane(plane, LineInPlane.nearestGamma(plane, line.vector()));
+    }
+
+    /**
      * The same line without its arrow.
      *
      * @return the line with gamma in [0, 180)

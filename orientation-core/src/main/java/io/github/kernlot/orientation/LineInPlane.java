@@ -55,11 +55,15 @@ public record LineInPlane(CorePlane plane, double gamma) {
      * @throws IllegalArgumentException if alpha is 90
      */
     public static LineInPlane nearest(CorePlane plane, CoreLine line) {
-        Vector vector = line.vector();
+        return new LineInPlane(plane, nearestGamma(plane, line.vector()) % 180);
+    }
+
+    /** The gamma in [0, 360) of the part in the plane of a vector; 0 for one at right angles to it. */
+    static double nearestGamma(CorePlane plane, Vector vector) {
         double along = vector.dot(longAxis(plane));
         double across = vector.dot(shortAxis(plane));
         boolean perpendicular = along * along + across * across < Polar.ROUNDING * Polar.ROUNDING;
-        return new LineInPlane(plane, perpendicular ? 0 : Degrees.azimuth(across, along) % 180);
+        return perpendicular ? 0 : Degrees.azimuth(across, along);
     }
 
     /**

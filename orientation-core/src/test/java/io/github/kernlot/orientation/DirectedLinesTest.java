@@ -60,6 +60,8 @@ class DirectedLinesTest {
         assertEquals(0, Rotations.apart(frame.toGeographic(axial), inGround.withoutArrow()), CLOSE);
         assertEquals(0, Rotations.apart(frame.toGeographic(line.withoutArrow()), inGround.withoutArrow()), CLOSE);
         assertTrue(line.withoutArrow().gamma() < 180);
+        DirectedLineInPlane back = DirectedLineInPlane.nearest(line.plane(), line.toCoreLine());
+        assertEquals(0, Math.IEEEremainder(line.gamma() - back.gamma(), 360), CLOSE);
     }
 
     @Property
