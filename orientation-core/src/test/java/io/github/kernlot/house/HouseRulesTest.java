@@ -39,7 +39,7 @@ class HouseRulesTest {
                 List.of(base + ".internal.."),
                 List.of(base),
                 List.of(base + ".sphere.."),
-                List.of(base + ".line", base + ".solve..", base + ".rock..", base + ".bulk.."),
+                List.of(base + ".line", base + ".solve..", base + ".reading..", base + ".rock..", base + ".bulk.."),
                 List.of(base + ".line.*.."),
                 List.of(base + ".uncertainty.."),
                 List.of(survey + ".."))));

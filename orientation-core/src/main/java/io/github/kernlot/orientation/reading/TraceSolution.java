@@ -1,0 +1,263 @@
+package io.github.kernlot.orientation.reading;
+
+import io.github.kernlot.orientation.CoreDiameter;
+import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.Vector;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.interfaces.decomposition.QRDecomposition;
+
+/** What a fit found: the plane at {@code n . p = offset} from the place on the axis at the datum, and how well. */
+record TraceSolution(
+        CorePlane plane,
+        double datum,
+        double offsetMillimetres,
+        Optional<CorePlaneEstimate> estimate,
+        OptionalDouble axisDepthSigma,
+        Optional<WallSigmas> sigmas,
+        List<Double> residuals,
+        List<Integer> leftOut) {
+
+    /** Points nearer to each other than this part of the radius lie at one place. */
+    private static final double SAME = 1e-9;
+
+    /** Scatter below this part of the sigmas to scale is rounding. */
+    private static final double ROUNDING = 1e-6;
+
+    /** Up to so many points of unknown sigma are all kept: they could not tell a wrong one. */
+    private static final int TOO_FEW_TO_JUDGE = 6;
+
+    /** If points scatter no more than this share of all fits, none is looked at with suspicion. */
+    private static final double UNSUSPICIOUS = 0.999;
+
+    /** Of Gaussian residuals cut at 2.5 sigmas. */
+    private static final double SIGMA_WITHIN = 0.9546;
+
+    private static final double WITHIN = 2.5;
+
+    private static final double SINGULAR = 1e-11;
+
+    static TraceSolution of(CoreDiameter core, List<WallPoint> points, WallSigmas sigmas, boolean known) {
+        double radius = Require.inRange("core diameter", core.millimetres(), 1e-3, 1e6, "mm") / 2;
+        int[] order = order(points);
+        double datum =
+                points.isEmpty() ? 0 : points.get(order[order.length / 2]).depth();
+        double[] depths = Arrays.stream(order)
+                .mapToDouble(i -> (points.get(i).depth() - datum) * 1000 / radius)
+                .toArray();
+        double[] angles =
+                Arrays.stream(order).mapToDouble(i -> points.get(i).angle()).toArray();
+        Wall wall = Wall.of(depths, angles, sigmas.depthMillimetres() / radius, Math.toRadians(sigmas.angle()));
+        check(wall);
+        Loss loss = Loss.SQUARES;
+        Cut cut;
+        if (known) {
+            cut = new CutDescent(wall, Loss.SQUARES).from(new CutSearch(wall).byCost(Loss.SQUARES));
+            loss = new Loss(1);
+            if (isSuspicious(wall, cut)) {
+                cut = new CutSearch(wall).byCost(loss);
+            }
+        } else if (points.size() <= TOO_FEW_TO_JUDGE) {
+            cut = new CutSearch(wall).byCost(Loss.SQUARES);
+        } else {
+            CutSearch search = new CutSearch(wall);
+            Cut start = search.byMostPoints();
+            int[] near = within(wall, start, WITHIN * Math.max(ROUNDING, search.scale(start)));
+            Wall nearest = wall.only(near);
+            cut = new CutDescent(nearest, Loss.SQUARES).from(start);
+            loss = new Loss(Math.max(ROUNDING, rootMeanSquare(nearest.residuals(cut), near.length - 3) / SIGMA_WITHIN));
+        }
+        cut = new CutDescent(wall, loss).from(cut);
+        return new Outcome(wall, cut, loss, known).solution(order, sigmas, datum, radius);
+    }
+
+    /** By depth and then by angle, so that the order in which points come does not matter. */
+    private static int[] order(List<WallPoint> points) {
+        return IntStream.range(0, points.size())
+                .boxed()
+                .sorted(Comparator.comparing(
+                        points::get,
+                        Comparator.comparingDouble(WallPoint::depth).thenComparingDouble(WallPoint::angle)))
+                .mapToInt(Integer::intValue)
+                .toArray();
+    }
+
+    private static void check(Wall wall) {
+        Optional<Vector> second = different(wall, Optional.empty());
+        boolean three = second.isPresent() && different(wall, second).isPresent();
+        if (!three) {
+            throw new IllegalArgumentException("the points lie at "
+                    + (wall.size() == 0 ? "no place" : second.isPresent() ? "two places" : "one place")
+                    + "; expected three different places or more to fix a plane");
+        }
+        Vector first = wall.point(0);
+        boolean oneLine = IntStream.range(1, wall.size())
+                .mapToObj(i -> wall.point(i).minus(first))
+                .allMatch(way -> Math.hypot(way.east(), way.down()) < SAME);
+        if (oneLine) {
+            throw new IllegalArgumentException(
+                    "the points lie on one line along the core: every plane about it would do; expected"
+                            + " points at different angles");
+        }
+    }
+
+    private static Optional<Vector> different(Wall wall, Optional<Vector> second) {
+        for (int i = 1; i < wall.size(); i++) {
+            Vector point = wall.point(i);
+            if (isApart(point, wall.point(0))
+                    && second.map(other -> isApart(point, other)).orElse(true)) {
+                return Optional.of(point);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isApart(Vector one, Vector other) {
+        return one.minus(other).length() > SAME;
+    }
+
+    private static boolean isSuspicious(Wall wall, Cut cut) {
+        double[] residuals = wall.residuals(cut);
+        int free = residuals.length - 3;
+        double chiSquare = Arrays.stream(residuals).map(r -> r * r).sum();
+        return free > 0
+                && chiSquare > new ChiSquaredDistribution(null, free).inverseCumulativeProbability(UNSUSPICIOUS);
+    }
+
+    private static int[] within(Wall wall, Cut cut, double limit) {
+        return IntStream.range(0, wall.size())
+                .filter(i -> Math.abs(wall.residual(cut, i)) <= limit)
+                .toArray();
+    }
+
+    private static double rootMeanSquare(double[] residuals, int free) {
+        return Math.sqrt(Arrays.stream(residuals).map(r -> r * r).sum() / free);
+    }
+
+    /** The cut that was found and what follows from it. */
+    private record Outcome(Wall wall, Cut cut, Loss loss, boolean known) {
+
+        TraceSolution solution(int[] order, WallSigmas given, double datum, double radius) {
+            double[] residuals = wall.residuals(cut);
+            int[] kept = IntStream.range(0, residuals.length)
+                    .filter(i -> loss.weight(residuals[i]) > 0)
+                    .toArray();
+            requireMajority(kept.length);
+            CorePlane plane = CoreVectors.plane(cut.normal());
+            double side = CoreVectors.normal(plane).dot(cut.normal()) < 0 ? -1 : 1;
+            Cut named = new Cut(CoreVectors.normal(plane), side * cut.offset());
+            DMatrixRMaj covariance = covariance(plane, named, kept);
+            int free = kept.length - 3;
+            boolean told = known || free > 0;
+            double variance = known ? (wall.size() > 3 ? Loss.VARIANCE : 1) : free > 0 ? variance(residuals, kept) : 0;
+            double factor = known ? 1 : Math.sqrt(variance / (loss.equals(Loss.SQUARES) ? 1 : Loss.VARIANCE));
+            double unit = known ? 1 : Math.max(ROUNDING, factor);
+            Double[] placed = new Double[residuals.length];
+            for (int i = 0; i < residuals.length; i++) {
+                placed[order[i]] = wall.size() == 3 ? 0 : side * residuals[i] / unit + 0.0;
+            }
+            List<Integer> leftOut = IntStream.range(0, residuals.length)
+                    .filter(i -> !(loss.weight(residuals[i]) > 0))
+                    .mapToObj(i -> order[i])
+                    .sorted()
+                    .toList();
+            double squareDegrees = variance * Math.pow(Math.toDegrees(1), 2);
+            return new TraceSolution(
+                    plane,
+                    datum,
+                    named.offset() * radius,
+                    told
+                            ? Optional.of(CorePlaneEstimate.of(
+                                    plane,
+                                    squareDegrees * covariance.get(0, 0),
+                                    squareDegrees * covariance.get(1, 1),
+                                    squareDegrees * covariance.get(0, 1)))
+                            : Optional.empty(),
+                    told ? axisDepthSigma(plane, named, covariance, variance, radius / 1000) : OptionalDouble.empty(),
+                    told ? Optional.of(given.times(factor)) : Optional.empty(),
+                    List.of(placed),
+                    leftOut);
+        }
+
+        private void requireMajority(int kept) {
+            int needed = CutSearch.majority(wall.size());
+            if (kept < needed) {
+                throw new IllegalArgumentException(
+                        "only " + kept + " of " + wall.size() + " points agree on a plane within "
+                                + Loss.TUNING + " sigmas; expected " + needed
+                                + " or more, of one trace, and sigmas as large as the points are uncertain");
+            }
+        }
+
+        /** Of alpha, the turn round the core and the offset, in square sigmas: the inverse of J'J by the triangle of J. */
+        private DMatrixRMaj covariance(CorePlane plane, Cut named, int[] kept) {
+            Vector withAlpha = CoreVectors.withAlpha(plane);
+            Vector withBeta = CoreVectors.withBeta(plane);
+            DMatrixRMaj design = new DMatrixRMaj(kept.length, 3);
+            double[] row = new double[4];
+            for (int i = 0; i < kept.length; i++) {
+                wall.row(named, withAlpha, withBeta, kept[i], row);
+                for (int k = 0; k < 3; k++) {
+                    design.set(i, k, row[k + 1]);
+                }
+            }
+            QRDecomposition<DMatrixRMaj> decomposition = DecompositionFactory_DDRM.qr(kept.length, 3);
+            decomposition.decompose(design);
+            DMatrixRMaj triangle = decomposition.getR(null, true);
+            double least = Double.POSITIVE_INFINITY;
+            double greatest = 0;
+            for (int k = 0; k < 3; k++) {
+                least = Math.min(least, Math.abs(triangle.get(k, k)));
+                greatest = Math.max(greatest, Math.abs(triangle.get(k, k)));
+            }
+            if (!(least > SINGULAR * greatest)) {
+                throw new IllegalArgumentException(
+                        "the points that agree fix no plane: every plane about one line would do");
+            }
+            CommonOps_DDRM.invert(triangle);
+            DMatrixRMaj covariance = new DMatrixRMaj(3, 3);
+            CommonOps_DDRM.multTransB(triangle, triangle, covariance);
+            return covariance;
+        }
+
+        /** Of the estimate, for residuals of unknown scale: mean psi^2 / (mean psi')^2 (Huber 1981, from memory). */
+        private double variance(double[] residuals, int[] kept) {
+            if (loss.equals(Loss.SQUARES)) {
+                return Arrays.stream(residuals).map(r -> r * r).sum() / (kept.length - 3);
+            }
+            double squares = 0;
+            double slopes = 0;
+            for (int i : kept) {
+                squares += Math.pow(loss.weight(residuals[i]) * residuals[i], 2);
+                slopes += loss.slope(residuals[i]) / kept.length;
+            }
+            return squares / (kept.length - 3) / (slopes * slopes);
+        }
+
+        /** z0 = c / n_t, and n_t = sin(alpha) moves with alpha alone. */
+        private static OptionalDouble axisDepthSigma(
+                CorePlane plane, Cut named, DMatrixRMaj covariance, double variance, double radius) {
+            double axial = named.normal().north();
+            if (plane.alpha() == 0) {
+                return OptionalDouble.empty();
+            }
+            double byAlpha =
+                    -named.offset() / axial * CoreVectors.withAlpha(plane).north() / axial;
+            double byOffset = 1 / axial;
+            double square = byAlpha * byAlpha * covariance.get(0, 0)
+                    + 2 * byAlpha * byOffset * covariance.get(0, 2)
+                    + byOffset * byOffset * covariance.get(2, 2);
+            double sigma = radius * Math.sqrt(variance * Math.max(0, square));
+            return sigma < Double.POSITIVE_INFINITY ? OptionalDouble.of(sigma) : OptionalDouble.empty();
+        }
+    }
+}

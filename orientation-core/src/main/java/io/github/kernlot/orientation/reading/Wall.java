@@ -1,0 +1,104 @@
+package io.github.kernlot.orientation.reading;
+
+import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Vector;
+
+/**
+ * Points on the wall of a core of radius 1 and how far they lie from a cut, in sigmas.
+ *
+ * <p>The distance is {@code g = n . p - c}, its variance {@code (n_t s_z)^2 + (g' s_x)^2 + (g'' s_x^2)^2 / 2}, where g' and g'' are its
+ * derivatives by the angle. The last term counts only where the trace runs along the edge of the wall and the first two vanish.
+ */
+final class Wall {
+
+    private final double[] along;
+    private final double[] cosines;
+    private final double[] sines;
+    private final double alongVariance;
+    private final double roundVariance;
+
+    private Wall(double[] along, double[] cosines, double[] sines, double alongVariance, double roundVariance) {
+        this.along = along;
+        this.cosines = cosines;
+        this.sines = sines;
+        this.alongVariance = alongVariance;
+        this.roundVariance = roundVariance;
+    }
+
+    /** Depths in radii, angles in degrees, sigmas in radii and radians. */
+    static Wall of(double[] depths, double[] angles, double alongSigma, double roundSigma) {
+        double[] cosines = new double[angles.length];
+        double[] sines = new double[angles.length];
+        for (int i = 0; i < angles.length; i++) {
+            cosines[i] = Degrees.cos(angles[i]);
+            sines[i] = Degrees.sin(angles[i]);
+        }
+        return new Wall(depths, cosines, sines, alongSigma * alongSigma, roundSigma * roundSigma);
+    }
+
+    /** Some of the points. */
+    Wall only(int[] chosen) {
+        double[] z = new double[chosen.length];
+        double[] x = new double[chosen.length];
+        double[] y = new double[chosen.length];
+        for (int i = 0; i < chosen.length; i++) {
+            z[i] = along[chosen[i]];
+            x[i] = cosines[chosen[i]];
+            y[i] = sines[chosen[i]];
+        }
+        return new Wall(z, x, y, alongVariance, roundVariance);
+    }
+
+    int size() {
+        return along.length;
+    }
+
+    Vector point(int i) {
+        return new Vector(along[i], cosines[i], sines[i]);
+    }
+
+    double residual(Cut cut, int i) {
+        Vector n = cut.normal();
+        double bend = n.east() * cosines[i] + n.down() * sines[i];
+        double slope = n.down() * cosines[i] - n.east() * sines[i];
+        double distance = n.north() * along[i] + bend - cut.offset();
+        return distance / Math.sqrt(variance(n.north(), slope, bend));
+    }
+
+    private double variance(double axial, double slope, double bend) {
+        double ofBend = bend * roundVariance;
+        return axial * axial * alongVariance + slope * slope * roundVariance + ofBend * ofBend / 2;
+    }
+
+    double[] residuals(Cut cut) {
+        double[] residuals = new double[size()];
+        for (int i = 0; i < residuals.length; i++) {
+            residuals[i] = residual(cut, i);
+        }
+        return residuals;
+    }
+
+    /** The residual and its derivatives as the normal moves along two directions and as the offset grows. */
+    void row(Cut cut, Vector one, Vector two, int i, double[] row) {
+        Vector n = cut.normal();
+        double bend = n.east() * cosines[i] + n.down() * sines[i];
+        double slope = n.down() * cosines[i] - n.east() * sines[i];
+        double variance = variance(n.north(), slope, bend);
+        double sigma = Math.sqrt(variance);
+        row[0] = (n.north() * along[i] + bend - cut.offset()) / sigma;
+        row[1] = derivative(n.north(), slope, bend, one, i, row[0], sigma);
+        row[2] = derivative(n.north(), slope, bend, two, i, row[0], sigma);
+        row[3] = -1 / sigma;
+    }
+
+    /** d(g / s) = dg / s - (g / s) dv / (2 v): with it points are moved onto the cut before they are asked. */
+    private double derivative(
+            double axial, double slope, double bend, Vector way, int i, double residual, double sigma) {
+        double bendGrows = way.east() * cosines[i] + way.down() * sines[i];
+        double slopeGrows = way.down() * cosines[i] - way.east() * sines[i];
+        double halfVarianceGrows = axial * way.north() * alongVariance
+                + slope * slopeGrows * roundVariance
+                + bend * bendGrows * roundVariance * roundVariance / 2;
+        return (way.north() * along[i] + bendGrows - residual * halfVarianceGrows / sigma) / sigma;
+    }
+}
