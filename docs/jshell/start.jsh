@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.line.*;
 import io.github.kernlot.orientation.line.audit.*;
 import io.github.kernlot.orientation.line.fit.*;
 import io.github.kernlot.orientation.line.runs.*;
+import io.github.kernlot.orientation.reading.*;
 import io.github.kernlot.orientation.rock.*;
 import io.github.kernlot.orientation.solve.*;
 import io.github.kernlot.orientation.sphere.*;

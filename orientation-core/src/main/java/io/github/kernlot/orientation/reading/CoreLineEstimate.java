@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.reading;
 
 import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.CoreLine;
+import io.github.kernlot.orientation.DirectedCoreLine;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
@@ -88,17 +89,8 @@ public record CoreLineEstimate(CoreLine line, double axisSigma, double roundSigm
     public static CoreLineEstimate throughWall(
             WallPoint first, WallPoint second, CoreDiameter core, WallSigmas sigmas) {
         double radius = core.millimetres() / 2;
-        double along = (second.depth() - first.depth()) * 1000;
-        // u(b) - u(a) = 2 sin((b - a) / 2) u((a + b) / 2 + 90), which keeps the digits of ends that lie near each other
-        double half = (second.angle() - first.angle()) / 2;
-        double middle = first.angle() + half;
-        Vector chord =
-                new Vector(along, 0, 0).plus(CoreVectors.wall(middle + 90).times(2 * radius * Degrees.sin(half)));
-        double length = Math.hypot(along, 2 * radius * Degrees.sin(half));
-        if (!(length > 0)) {
-            throw new IllegalArgumentException(
-                    "both ends of the line lie at " + first + "; expected two places on the wall");
-        }
+        Vector chord = chord(first, second, core);
+        double length = chord.length();
         CoreLine line = CoreVectors.line(chord.times(1 / length));
         Vector withAxisAngle = CoreVectors.withAxisAngle(line);
         Vector withDelta = CoreVectors.withDelta(line);
@@ -123,6 +115,33 @@ public record CoreLineEstimate(CoreLine line, double axisSigma, double roundSigm
                 Math.toDegrees(axisSigma),
                 Math.toDegrees(roundSigma),
                 CorePlaneEstimate.correlation(both, axisSigma, roundSigma));
+    }
+
+    /**
+     * The arrow from one point of the wall to another; its sigmas are those of the line without arrow, {@link #throughWall}.
+     *
+     * @param first where the arrow begins
+     * @param second where it points to
+     * @param core the diameter of the core
+     * @return the arrow; with an axis angle of 0 or 180 where both points lie at one angle
+     * @throws IllegalArgumentException if both points lie at one place
+     */
+    public static DirectedCoreLine arrowThroughWall(WallPoint first, WallPoint second, CoreDiameter core) {
+        return CoreVectors.arrow(chord(first, second, core).unit());
+    }
+
+    /** From one point to the other, millimetres. */
+    private static Vector chord(WallPoint first, WallPoint second, CoreDiameter core) {
+        double along = (second.depth() - first.depth()) * 1000;
+        // u(b) - u(a) = 2 sin((b - a) / 2) u((a + b) / 2 + 90), which keeps the digits of ends that lie near each other
+        double half = (second.angle() - first.angle()) / 2;
+        Vector chord = new Vector(along, 0, 0)
+                .plus(CoreVectors.wall(first.angle() + half + 90).times(core.millimetres() * Degrees.sin(half)));
+        if (!(chord.length() > 0)) {
+            throw new IllegalArgumentException(
+                    "both ends of the line lie at " + first + "; expected two places on the wall");
+        }
+        return chord;
     }
 
     /**

@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.reading;
 
 import io.github.kernlot.orientation.CoreLine;
 import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.DirectedCoreLine;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Vector;
@@ -57,6 +58,14 @@ final class CoreVectors {
     /** Where that vector moves as delta grows. */
     static Vector withDelta(CoreLine line) {
         return wall(line.delta() + 90);
+    }
+
+    static DirectedCoreLine arrow(Vector vector) {
+        double across = Math.hypot(vector.east(), vector.down());
+        double acute = Polar.fromAxis(Math.abs(vector.north()), across);
+        return DirectedCoreLine.ofAxisAngleAndDelta(
+                vector.north() < 0 ? 180 - acute : acute,
+                across < Polar.ROUNDING ? 0 : Degrees.azimuth(vector.down(), vector.east()));
     }
 
     static CoreLine line(Vector vector) {
