@@ -96,7 +96,12 @@ final class HoleFindings {
             found.add(Finding.at(
                     structure.structure().depth(), Level.WARNING, kind + " is unoriented: " + structure.note()));
         } else if (!structure.note().isEmpty()) {
-            found.add(Finding.at(structure.structure().depth(), Level.INFO, kind + ": " + structure.note()));
+            boolean lacksItsLine =
+                    structure.structure().hasLine() && structure.lineation().isEmpty();
+            found.add(Finding.at(
+                    structure.structure().depth(),
+                    lacksItsLine ? Level.WARNING : Level.INFO,
+                    kind + ": " + structure.note()));
         }
     }
 
@@ -106,8 +111,8 @@ final class HoleFindings {
         double from = 0;
         double to = 0;
         List<OrientedStructure> byDepth = structures.stream()
-                .filter(structure -> structure.structure().alpha() < 90
-                        && structure.structure().beta().isPresent())
+                .filter(structure -> structure.structure().hasPlaneByLine()
+                        || structure.structure().hasCoreLineByLine())
                 .sorted(Comparator.comparingDouble(
                         structure -> structure.structure().depth()))
                 .toList();
@@ -134,9 +139,9 @@ final class HoleFindings {
     private String difference(OrientedStructure structure) {
         Optional<LineAngle> hand = handLine.angleAt(structure.structure().depth());
         if (hand.isEmpty() || hand.get().sigma() > settings.lineSigmaLimit()) {
-            return structure.isOriented() ? "by hand there is no line here" : "";
+            return structure.isOrientedByLine() ? "by hand there is no line here" : "";
         }
-        if (!structure.isOriented()) {
+        if (!structure.isOrientedByLine()) {
             return "by hand there is a line here, and the structures would be oriented";
         }
         double apart = Degrees.wrap180(

@@ -1,12 +1,6 @@
 package io.github.kernlot.survey.hole;
 
-import io.github.kernlot.orientation.BetaConvention;
-import io.github.kernlot.orientation.CoreFrame;
-import io.github.kernlot.orientation.CorePlane;
-import io.github.kernlot.orientation.LineOrientation;
-import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
-import io.github.kernlot.orientation.line.DrawnLine;
 import io.github.kernlot.orientation.line.Fabric;
 import io.github.kernlot.orientation.line.FabricReading;
 import io.github.kernlot.orientation.line.HandLine;
@@ -34,6 +28,7 @@ public final class OrientedHole {
     private final HoleLog log;
     private final OrientationSettings settings;
     private final double toOutput;
+    private final CoreToGround toGround;
     private final TraceUncertainty uncertainty;
     private final Optional<RunReview> review;
     private final ReferenceLine line;
@@ -46,6 +41,7 @@ public final class OrientedHole {
         this.log = log;
         this.settings = settings;
         this.toOutput = log.trace().survey().north().toAdd(settings.output());
+        this.toGround = new CoreToGround(log, settings, toOutput);
         this.uncertainty = TraceUncertainty.of(log.trace(), log.surveyErrors());
         LineModel model = model();
         HandMethod hand =
@@ -104,14 +100,11 @@ public final class OrientedHole {
         List<FabricReading> readings = new ArrayList<>();
         for (Structure structure : log.structures()) {
             Fabric fabric = fabrics.get(structure.kind());
-            if (fabric != null
-                    && structure.beta().isPresent()
-                    && structure.alpha() < 90
-                    && log.drawn().isDrawnAt(structure.depth())) {
+            if (fabric != null && structure.hasPlaneByLine() && log.drawn().isDrawnAt(structure.depth())) {
                 Fabric onGrid = new Fabric(fabric.mean().withAzimuthTurned(-toOutput), fabric.sigma(), fabric.stray());
                 readings.add(new FabricReading(
                         structure.depth(),
-                        corePlane(structure),
+                        toGround.corePlane(structure),
                         onGrid,
                         settings.fabric().alphaSigma(),
                         settings.fabric().betaSigma()));
@@ -130,16 +123,8 @@ public final class OrientedHole {
     private OrientedStructure oriented(Structure structure) {
         HoleTrace trace = log.trace();
         Optional<LinePosterior> angle = line.at(structure.depth());
-        List<String> notes = new ArrayList<>();
-        Optional<CoreFrame> frame = frame(structure, angle, notes);
-        Optional<CorePlane> plane = frame.map(known -> corePlane(structure));
-        Optional<PlaneOrientation> orientation =
-                plane.map(core -> frame.orElseThrow().toGeographic(core).withAzimuthTurned(toOutput));
-        Optional<LineOrientation> lineation = structure.gamma().isPresent()
-                ? plane.map(core -> frame.orElseThrow()
-                        .toGeographic(core.line(gamma(structure)))
-                        .withAzimuthTurned(toOutput))
-                : Optional.empty();
+        CoreToGround.Ground ground = toGround.ground(structure, angle);
+        List<String> notes = new ArrayList<>(ground.notes());
         if (trace.isExtrapolated(structure.depth())) {
             boolean goesOnBent = trace.settings().beyondLast() == BeyondLast.CONSTANT_CURVATURE
                     && structure.depth() > trace.survey().stations().get(0).depth();
@@ -151,8 +136,9 @@ public final class OrientedHole {
                 trace.positionAt(structure.depth()),
                 covariance(structure.depth()),
                 angle,
-                orientation,
-                lineation,
+                ground.plane(),
+                ground.lineation(),
+                ground.arrow(),
                 String.join("; ", notes));
     }
 
@@ -184,52 +170,6 @@ public final class OrientedHole {
                 "the witnesses move the line by " + Degrees.text(farthest)
                         + " degrees at most where the marks alone have one"));
         return found;
-    }
-
-    /** The frame that orients a structure, or none with the reason noted. */
-    private Optional<CoreFrame> frame(Structure structure, Optional<LinePosterior> angle, List<String> notes) {
-        if (structure.alpha() == 90) {
-            // the pole is the core axis, and no line is needed
-            return Optional.of(log.trace().carriedFrameAt(structure.depth()));
-        }
-        if (structure.beta().isEmpty()) {
-            notes.add("no beta was measured");
-            return Optional.empty();
-        }
-        if (!log.drawn().isDrawnAt(structure.depth())) {
-            notes.add("no line was drawn here");
-            return Optional.empty();
-        }
-        if (angle.isEmpty()) {
-            notes.add("the line is unanchored: no mark in use on this piece of core");
-            return Optional.empty();
-        }
-        double sigma = angle.get().sigma();
-        if (sigma > settings.lineSigmaLimit()) {
-            notes.add("the line's sigma of " + Degrees.text(sigma) + " degrees is above the limit of "
-                    + Degrees.text(settings.lineSigmaLimit()));
-            return Optional.empty();
-        }
-        return angle.map(LinePosterior::frame);
-    }
-
-    private CorePlane corePlane(Structure structure) {
-        double beta = structure.beta().isPresent() ? structure.beta().getAsDouble() : 0;
-        BetaConvention reading = isReadUpHole(structure) ? settings.beta().withArrowUpHole() : settings.beta();
-        return CorePlane.of(structure.alpha(), reading.toHouse(beta));
-    }
-
-    /** Read along an arrow that points up-hole, a line's gamma runs the other way; from which end does not matter to an axis. */
-    private double gamma(Structure structure) {
-        double gamma = structure.gamma().orElse(0);
-        return isReadUpHole(structure) ? Degrees.wrap360(-gamma) : gamma;
-    }
-
-    private boolean isReadUpHole(Structure structure) {
-        return log.drawn()
-                .at(structure.depth())
-                .filter(drawn -> drawn.arrow() == DrawnLine.Arrow.UP_HOLE)
-                .isPresent();
     }
 
     /**

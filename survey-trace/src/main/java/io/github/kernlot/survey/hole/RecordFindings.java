@@ -43,6 +43,8 @@ final class RecordFindings {
     }
 
     private void lines(List<DrawnLine> lines) {
+        boolean hasCoreLines = hole.log().structures().stream()
+                .anyMatch(structure -> structure.coreLine().isPresent());
         for (DrawnLine line : lines) {
             if (line.arrow() == DrawnLine.Arrow.UP_HOLE) {
                 found.add(Finding.at(
@@ -50,7 +52,8 @@ final class RecordFindings {
                         Level.INFO,
                         line
                                 + ": beta, gamma and offsets on it are taken as read looking up-hole, beta to the end of the"
-                                + " ellipse that the arrow points to"));
+                                + " ellipse that the arrow points to"
+                                + (hasCoreLines ? ", delta likewise to that end of its line" : "")));
             }
         }
         for (OrientationMark mark : hole.log().marks()) {

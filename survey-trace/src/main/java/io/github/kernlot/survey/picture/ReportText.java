@@ -1,5 +1,6 @@
 package io.github.kernlot.survey.picture;
 
+import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
@@ -203,7 +204,9 @@ final class ReportText {
             table.row(
                     metres(structure.structure().depth()),
                     structure.structure().kind(),
-                    Degrees.text(structure.structure().alpha()),
+                    structure.structure().alpha().isPresent()
+                            ? Degrees.text(structure.structure().alpha().getAsDouble())
+                            : "",
                     azimuth(structure.structure().beta()),
                     structure
                             .line()
@@ -211,12 +214,19 @@ final class ReportText {
                             .map(line -> Degrees.azimuthText(line.mean()))
                             .orElse(""),
                     structure.line().map(line -> sigma(line.sigma())).orElse(""),
-                    structure.plane().map(ReportText::text).orElse("unoriented"),
-                    structure.lineation().map(ReportText::text).orElse(""),
+                    structure.plane().map(ReportText::text).orElse(structure.isOriented() ? "" : "unoriented"),
+                    lines(structure),
                     structure.note());
         }
         table.further(hole.structures().size() - rows);
         tables("Structures", table, "oriented.csv");
+    }
+
+    private static String lines(OrientedStructure structure) {
+        return Stream.concat(
+                        structure.lineation().map(ReportText::text).stream(),
+                        structure.arrow().map(ReportText::text).stream())
+                .collect(Collectors.joining(", "));
     }
 
     private void marksTable(OrientedHole hole) {
@@ -265,5 +275,9 @@ final class ReportText {
 
     private static String text(LineOrientation line) {
         return Degrees.text(line.plunge()) + "/" + Degrees.azimuthText(line.trend());
+    }
+
+    private static String text(DirectedLine arrow) {
+        return "arrow " + Degrees.text(arrow.plunge()) + "/" + Degrees.azimuthText(arrow.trend());
     }
 }

@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /**
- * Poles of planes by kind, lines in planes and the directions of holes on the lower hemisphere, in equal area. Of more structures than
+ * Poles of planes by kind, lines and the directions of holes on the lower hemisphere, in equal area. Of more structures than
  * a picture can hold one in so many is drawn, which keeps how dense they lie; the legend counts all.
  */
 public final class Stereonet {
@@ -41,6 +41,8 @@ public final class Stereonet {
     private final List<Pole> poles = new ArrayList<>();
     private final List<Pole> lineations = new ArrayList<>();
     private final List<Course> courses = new ArrayList<>();
+    private boolean hasCoreLine;
+    private long linesAlone;
     private long unoriented;
 
     private Stereonet(String title, North north, KindKey key, int most) {
@@ -95,10 +97,22 @@ public final class Stereonet {
             structure.plane().ifPresent(plane -> add(kind, plane, kind + " " + plane + place));
             structure
                     .lineation()
-                    .ifPresent(line -> lineations.add(new Pole(kind, line, "line in " + kind + " " + line + place)));
+                    .ifPresent(line -> lineations.add(new Pole(kind, line, told(structure) + line + place)));
+            hasCoreLine |= structure.structure().coreLine().isPresent()
+                    && structure.lineation().isPresent();
+            linesAlone += structure.isOriented() && structure.plane().isEmpty() ? 1 : 0;
             unoriented += structure.isOriented() ? 0 : 1;
         }
         courses.add(new Course(hole.log().id(), directions(hole)));
+    }
+
+    private static String told(OrientedStructure structure) {
+        String kind = structure.structure().kind();
+        return structure.structure().coreLine().isPresent() ? kind + ", line " : "line in " + kind + " ";
+    }
+
+    private String nameOfLines() {
+        return hasCoreLine ? "lines" : "lines in planes";
     }
 
     private void add(String kind, PlaneOrientation plane, String told) {
@@ -123,12 +137,13 @@ public final class Stereonet {
     private Picture draw() {
         List<String> caption = new ArrayList<>();
         caption.add(
-                "Lower hemisphere, equal area: poles to planes" + (lineations.isEmpty() ? "" : " and lines in planes")
+                "Lower hemisphere, equal area: poles to planes" + (lineations.isEmpty() ? "" : " and " + nameOfLines())
                         + ". Azimuths from " + Holes.text(north) + " north.");
         int every = (poles.size() + most - 1) / most;
         List<Pole> drawn = Thinning.everyNth(poles, Pole::kind, every);
-        caption.add(poles.size()
-                + (poles.size() == 1 ? " oriented structure" : " oriented structures")
+        long oriented = poles.size() + linesAlone;
+        caption.add(oriented
+                + (oriented == 1 ? " oriented structure" : " oriented structures")
                 + (every > 1 ? ", of which one in " + every + " of each kind is drawn" : "")
                 + (unoriented > 0 ? "; " + unoriented + " unoriented, which have no pole and are not shown." : "."));
         if (!courses.isEmpty()) {
@@ -267,10 +282,10 @@ public final class Stereonet {
         }
         if (!lineations.isEmpty()) {
             y += 10;
-            legendRow(svg, y, Glyph.STAR, Ink.INK, "lines in planes", lineations.size());
+            legendRow(svg, y, Glyph.STAR, Ink.INK, nameOfLines(), lineations.size());
             y += 23;
         }
-        if (poles.isEmpty()) {
+        if (poles.isEmpty() && linesAlone == 0) {
             svg.text(LEGEND, y, "no oriented structures", "fill", Ink.SOFT);
             y += 23;
         }

@@ -11,7 +11,6 @@ import io.github.kernlot.orientation.line.MarkSource;
 import io.github.kernlot.orientation.line.OrientationMark;
 import io.github.kernlot.orientation.line.runs.RunLog;
 import io.github.kernlot.survey.HoleTrace;
-import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.hole.HoleLog;
 import io.github.kernlot.survey.hole.Structure;
 import io.github.kernlot.survey.uncertainty.StationSigma;
@@ -36,10 +35,9 @@ final class HoleReader {
 
     private final HoleRows rows;
     private final JobSettings settings;
-    private final List<String> carriedColumns;
     private final HoleFindings findings = new HoleFindings();
     private final Map<List<String>, Integer> marksSeen = new HashMap<>();
-    private final Map<List<String>, Integer> structuresSeen = new HashMap<>();
+    private final StructureReader structures;
     private Progress progress = Progress.NOT_BEGUN;
     private Optional<Collar> collar = Optional.empty();
     private Optional<HoleTrace> trace = Optional.empty();
@@ -54,7 +52,7 @@ final class HoleReader {
     HoleReader(HoleRows rows, JobSettings settings, List<String> carriedColumns) {
         this.rows = rows;
         this.settings = settings;
-        this.carriedColumns = carriedColumns;
+        this.structures = new StructureReader(carriedColumns, findings);
     }
 
     HoleFindings findings() {
@@ -112,12 +110,12 @@ final class HoleReader {
         List<OrientationMark> marks = each(rows.marks(), this::mark);
         List<Join> joins = each(rows.joins(), HoleReader::join);
         checkJoins();
-        List<Structure> structures = each(rows.structures(), this::structure);
+        List<Structure> read = each(rows.structures(), structures::read);
         RecordReader records = new RecordReader(rows, findings);
         DrawnLines drawn = records.lines(hasLines);
         Optional<RunLog> runs = records.runs();
         Optional<List<Join>> known = hasJoins ? Optional.of(joins) : Optional.empty();
-        return trace.map(path -> new HoleLog(rows.id(), path, marks, known, structures, drawn, runs, surveyErrors()));
+        return trace.map(path -> new HoleLog(rows.id(), path, marks, known, read, drawn, runs, surveyErrors()));
     }
 
     private SurveyErrorSetup surveyErrors() {
@@ -223,36 +221,5 @@ final class HoleReader {
                 }
             }
         }
-    }
-
-    private Optional<Structure> structure(Row row) {
-        Optional<String> kind = row.name("kind");
-        OptionalDouble alpha = row.number("alpha_deg", NumberRange.ALPHA);
-        OptionalDouble beta = row.optionalNumber("beta_deg", NumberRange.ANY);
-        OptionalDouble gamma = row.optionalNumber("gamma_deg", NumberRange.ANY);
-        row.form().unusedSigmas().forEach(column -> row.optionalNumber(column, NumberRange.SIGMA));
-        if (gamma.isPresent() && alpha.isPresent() && alpha.getAsDouble() == 90) {
-            row.fault("gamma_deg", "expected none at alpha 90, where the ellipse has no long axis to count from");
-        }
-        if (!row.isSound()) {
-            return Optional.empty();
-        }
-        Integer before = structuresSeen.putIfAbsent(row.content(), row.line());
-        if (before != null) {
-            findings.tell(row, Finding.Level.WARNING, "the same structure stands in line " + before + " already");
-        }
-        Map<String, String> carried = new LinkedHashMap<>();
-        carriedColumns.forEach(column -> carried.put(column, row.raw(column)));
-        return Optional.of(new Structure(
-                depth(row),
-                kind.orElseThrow(),
-                alpha.getAsDouble(),
-                wrapped(row, "beta_deg", beta),
-                wrapped(row, "gamma_deg", gamma),
-                carried));
-    }
-
-    private OptionalDouble wrapped(Row row, String column, OptionalDouble angle) {
-        return angle.isPresent() ? OptionalDouble.of(findings.wrapped(row, column, angle.getAsDouble())) : angle;
     }
 }

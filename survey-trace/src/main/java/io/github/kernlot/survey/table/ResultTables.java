@@ -1,6 +1,7 @@
 package io.github.kernlot.survey.table;
 
 import io.github.kernlot.orientation.HoleDirection;
+import io.github.kernlot.orientation.HoleSense;
 import io.github.kernlot.orientation.Position;
 import io.github.kernlot.orientation.line.LinePosterior;
 import io.github.kernlot.orientation.line.MarkChances;
@@ -25,6 +26,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * What came of a job, as tables: oriented.csv, marks.csv, trace.csv, findings.csv, audit.csv where it is known who
@@ -41,6 +43,9 @@ public final class ResultTables {
             "alpha_deg",
             "beta_deg",
             "gamma_deg",
+            "axis_angle_deg",
+            "delta_deg",
+            "sense",
             "status",
             "line_angle_deg",
             "line_sigma_deg",
@@ -52,14 +57,17 @@ public final class ResultTables {
             "dip_direction_deg",
             "plunge_deg",
             "trend_deg",
+            "arrow_plunge_deg",
+            "arrow_trend_deg",
             "easting_m",
             "northing_m",
             "elevation_m",
             "horizontal_sigma_m",
             "vertical_sigma_m",
             "note");
-    private static final int GAMMA = ORIENTED.indexOf("gamma_deg");
-    private static final int MARKS_ONLY = ORIENTED.indexOf("marks_only_line_angle_deg");
+    private static final List<String> MARKS_ONLY = List.of("marks_only_line_angle_deg", "marks_only_line_sigma_deg");
+    private static final List<String> CORE_LINE = List.of("axis_angle_deg", "delta_deg");
+    private static final List<String> SENSE = List.of("sense", "arrow_plunge_deg", "arrow_trend_deg");
 
     private final Job job;
     private final List<OrientedHole> holes;
@@ -130,8 +138,6 @@ public final class ResultTables {
     private List<List<String>> oriented() {
         List<Structure> structures =
                 holes.stream().flatMap(hole -> hole.log().structures().stream()).toList();
-        boolean hasGamma =
-                structures.stream().anyMatch(structure -> structure.gamma().isPresent());
         List<String> carried = structures.stream()
                 .flatMap(structure -> structure.extra().keySet().stream())
                 .distinct()
@@ -147,13 +153,30 @@ public final class ResultTables {
                 rows.add(row);
             }
         }
+        Set<String> unused = new HashSet<>();
         if (holes.stream().allMatch(hole -> hole.lineWithoutFabric().isEmpty())) {
-            rows.forEach(row -> row.subList(MARKS_ONLY, MARKS_ONLY + 2).clear());
+            unused.addAll(MARKS_ONLY);
         }
-        if (!hasGamma) {
-            rows.forEach(row -> row.remove(GAMMA));
+        if (structures.stream().allMatch(structure -> structure.gamma().isEmpty())) {
+            unused.add("gamma_deg");
         }
-        return rows;
+        if (structures.stream().allMatch(structure -> structure.coreLine().isEmpty())) {
+            unused.addAll(CORE_LINE);
+        }
+        if (structures.stream().allMatch(structure -> structure.sense().isEmpty())) {
+            unused.addAll(SENSE);
+        }
+        return without(unused, rows);
+    }
+
+    private static List<List<String>> without(Set<String> columns, List<List<String>> rows) {
+        List<String> header = rows.get(0);
+        return rows.stream()
+                .map(row -> IntStream.range(0, header.size())
+                        .filter(i -> !columns.contains(header.get(i)))
+                        .mapToObj(row::get)
+                        .toList())
+                .toList();
     }
 
     private static List<String> row(OrientedHole hole, OrientedStructure oriented) {
@@ -167,6 +190,9 @@ public final class ResultTables {
                 Cells.given(structure.alpha()),
                 Cells.given(structure.beta()),
                 Cells.given(structure.gamma()),
+                structure.coreLine().map(line -> Cells.given(line.axisAngle())).orElse(""),
+                structure.coreLine().map(line -> Cells.given(line.delta())).orElse(""),
+                structure.sense().map(ResultTables::word).orElse(""),
                 oriented.isOriented() ? "oriented" : "unoriented",
                 angle(oriented.line(), LinePosterior::mean),
                 oriented.line().map(line -> Cells.number(line.sigma())).orElse(""),
@@ -180,12 +206,18 @@ public final class ResultTables {
                         .orElse(""),
                 oriented.lineation().map(line -> Cells.number(line.plunge())).orElse(""),
                 oriented.lineation().map(line -> Cells.azimuth(line.trend())).orElse(""),
+                oriented.arrow().map(arrow -> Cells.number(arrow.plunge())).orElse(""),
+                oriented.arrow().map(arrow -> Cells.azimuth(arrow.trend())).orElse(""),
                 Cells.number(position.easting()),
                 Cells.number(position.northing()),
                 Cells.number(position.elevation()),
                 Cells.number(oriented.covariance().horizontalSigma()),
                 Cells.number(oriented.covariance().verticalSigma()),
                 oriented.note());
+    }
+
+    private static String word(HoleSense sense) {
+        return sense == HoleSense.DOWN_HOLE ? "down-hole" : "up-hole";
     }
 
     private static String angle(Optional<LinePosterior> line, ToDoubleFunction<LinePosterior> what) {

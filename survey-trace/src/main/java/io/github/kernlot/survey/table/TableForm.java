@@ -54,7 +54,7 @@ record TableForm(
             "structures.csv",
             List.of("hole_id", "depth_m", "kind", "alpha_deg", "beta_deg"),
             List.of(),
-            List.of("gamma_deg"),
+            List.of("gamma_deg", "axis_angle_deg", "delta_deg", "sense"),
             List.of("alpha_sigma_deg", "beta_sigma_deg"),
             List.of());
 

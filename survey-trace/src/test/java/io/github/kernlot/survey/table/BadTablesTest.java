@@ -213,7 +213,7 @@ class BadTablesTest {
                 bad(
                         "gamma at alpha 90",
                         tables -> tables.replace("structures.csv", "joint,90,,", "joint,90,,10"),
-                        "structures.csv, line 4, column gamma_deg: \"10\", expected none at alpha 90, where the ellipse has no long axis to count from"),
+                        "structures.csv, line 4, column gamma_deg: \"10\", expected none at alpha 90, where the ellipse has no long axis to count from; a line is given by axis_angle_deg and delta_deg there"),
                 bad(
                         "both offsets",
                         tables -> tables.replace("marks.csv", "10,20,", "10,20,5"),

@@ -98,7 +98,7 @@ class ResultTablesTest {
             OrientedStructure structure = structures.get(i);
             NamedCsvRecord row = rows.get(i);
             assertEquals(structure.structure().depth(), number(row, "depth_m"));
-            assertEquals(structure.structure().alpha(), number(row, "alpha_deg"));
+            assertEquals(structure.structure().alpha().orElseThrow(), number(row, "alpha_deg"));
             assertEquals("oriented", row.getField("status"));
             assertEquals(structure.plane().orElseThrow().dip(), number(row, "dip_deg"), 5e-5);
             assertEquals(structure.plane().orElseThrow().dipDirection(), number(row, "dip_direction_deg"), 5e-5);
