@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.kernlot.orientation.HoleSense;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -77,5 +78,46 @@ class StructureTest {
         String message = refusal(() -> OrientationSettings.assumed().withLineSigmaLimit(limit));
 
         assertTrue(message.startsWith("line sigma limit is "), message);
+    }
+
+    @Test
+    void aLineIsWrittenAsItWasRead() {
+        Structure line = Structure.ofLine(3, "lineation", CoreLineReading.of(51.134, 360));
+        assertEquals("lineation at 3.00 m, axis angle 51.1, delta 000.0", line.toString());
+        assertEquals(
+                "lineation at 3.00 m, axis angle 51.1, delta 000.0, pointing up-hole",
+                line.withSense(HoleSense.UP_HOLE).toString());
+        assertEquals(
+                "bed at 3.00 m, alpha 40.0, beta 010.0, facing down-hole",
+                Structure.of(3, "bed", 40, 10).withSense(HoleSense.DOWN_HOLE).toString());
+    }
+
+    @Test
+    void aStructureHasOneLineAtMost() {
+        CoreLineReading line = CoreLineReading.of(50, 10);
+        assertTrue(refusal(() -> withGamma(40, 20).withCoreLine(line)).startsWith("gamma is given"));
+        assertEquals(
+                line,
+                Structure.of(3, "bed", 90, 0).withCoreLine(line).coreLine().orElseThrow());
+    }
+
+    @Test
+    void whatStandsSquareToTheAxisTakesNoSense() {
+        assertTrue(refusal(() -> Structure.of(3, "bed", 0, 10).withSense(HoleSense.UP_HOLE))
+                .contains("a plane at alpha 0"));
+        assertTrue(
+                refusal(() -> withGamma(40, 270).withSense(HoleSense.UP_HOLE)).contains("right angles"));
+        assertTrue(refusal(() ->
+                        Structure.ofLine(3, "line", CoreLineReading.of(90, 10)).withSense(HoleSense.UP_HOLE))
+                .contains("right angles"));
+        assertEquals(0, withGamma(0, 0).withSense(HoleSense.UP_HOLE).alpha().orElseThrow());
+    }
+
+    @Test
+    void aDeltaIsNeededAboveAxisAngleZeroAndInItsRange() {
+        assertTrue(refusal(() -> new CoreLineReading(1, OptionalDouble.empty())).startsWith("delta is empty"));
+        assertEquals("axis angle 0.0", new CoreLineReading(0, OptionalDouble.empty()).toString());
+        assertTrue(refusal(() -> CoreLineReading.of(90.01, 1)).startsWith("axis angle is "));
+        assertTrue(refusal(() -> CoreLineReading.of(9, 360.01)).startsWith("delta is "));
     }
 }

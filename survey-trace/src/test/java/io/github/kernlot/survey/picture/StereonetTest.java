@@ -5,12 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.Position;
 import io.github.kernlot.survey.North;
+import io.github.kernlot.survey.SurveyStation;
+import io.github.kernlot.survey.hole.CoreLineReading;
 import io.github.kernlot.survey.hole.OrientationSettings;
 import io.github.kernlot.survey.hole.OrientedHole;
 import io.github.kernlot.survey.hole.OrientedStructure;
+import io.github.kernlot.survey.hole.Structure;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -68,6 +74,29 @@ class StereonetTest {
         assertTrue(drawn.texts().contains("unoriented, not shown " + (all - oriented)));
         assertTrue(drawn.texts().containsAll(List.of("TW-1", "TW-2 long", "TW-3U")));
         assertTrue(drawn.texts().contains("lines in planes " + lines));
+    }
+
+    /** A line at axis angle 0 runs along the hole and needs no mark: straight down it lies in the centre. */
+    @Test
+    void aLineThroughTheCoreAloneHasItsSymbolAndIsCounted() {
+        OrientedHole hole = SampleHoles.orient(
+                "TW-4",
+                SampleHoles.trace(
+                        Position.ofEastingNorthingElevation(41200, 76350, 402),
+                        SurveyStation.ofDip(0, -90, 0),
+                        SurveyStation.ofDip(50, -90, 0)),
+                List.of(),
+                Optional.empty(),
+                List.of(Structure.ofLine(20, "lineation", new CoreLineReading(0, OptionalDouble.empty()))));
+        Drawn drawn = Drawn.of(Stereonet.of(List.of(hole)));
+        drawn.assertSound();
+        assertEquals(List.of(), drawn.symbols("poles"));
+        Point symbol = drawn.symbols("lines").get(0);
+        assertEquals(CENTRE_X, symbol.x(), 0.006);
+        assertEquals(CENTRE_Y, symbol.y(), 0.006);
+        assertTrue(drawn.texts().contains("lines 1"));
+        assertTrue(drawn.description().contains("poles to planes and lines."), drawn.description());
+        assertTrue(drawn.description().contains("1 oriented structure."), drawn.description());
     }
 
     @Test
