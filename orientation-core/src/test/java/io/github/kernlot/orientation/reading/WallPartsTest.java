@@ -1,0 +1,88 @@
+package io.github.kernlot.orientation.reading;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.github.kernlot.orientation.CoreDiameter;
+import io.github.kernlot.orientation.CorePlane;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The part of the wall that half core keeps, and the part of a trace that a piece of core holds. */
+class WallPartsTest {
+
+    private static final CoreDiameter CORE = CoreDiameter.N;
+
+    @Test
+    void halfCoreKeepsHalfTheWall() {
+        HalfCore half = HalfCore.clockwiseFrom(300);
+        assertEquals(30, half.middle());
+        assertEquals(half, HalfCore.about(30));
+        for (double kept : new double[] {300, 359, 0, 30, 120}) {
+            assertTrue(half.holds(kept));
+        }
+        for (double lost : new double[] {121, 210, 299}) {
+            assertFalse(half.holds(lost));
+        }
+        assertTrue(half.holdsDownHoleEnd(CorePlane.of(40, 10)));
+        assertFalse(half.holdsUpHoleEnd(CorePlane.of(40, 10)));
+        assertTrue(half.holdsUpHoleEnd(CorePlane.of(40, 200)));
+        assertFalse(half.holdsDownHoleEnd(CorePlane.of(40, 200)));
+        for (CorePlane endless : List.of(CorePlane.of(0, 10), CorePlane.perpendicular())) {
+            assertFalse(half.holdsDownHoleEnd(endless) || half.holdsUpHoleEnd(endless));
+        }
+        assertEquals("wall from 300.0 to 120.0", half.toString());
+        assertThrows(IllegalArgumentException.class, () -> HalfCore.clockwiseFrom(-1));
+        assertThrows(IllegalArgumentException.class, () -> HalfCore.about(Double.NaN));
+    }
+
+    /** The trace at alpha 20 is 131 mm high. */
+    @ParameterizedTest
+    @CsvSource({
+        "20, 9, 11, 1",
+        "20, 10, 11, 1",
+        "20, 9, 10, 1",
+        "20, 9.98, 10.02, 2",
+        "20, 10.1, 11, 0",
+        "90, 9, 11, 1",
+        "90, 10.1, 11, 0"
+    })
+    void thePieceCutsTheTrace(double alpha, double from, double to, int lines) {
+        CorePlane plane = CorePlane.of(alpha, 50);
+        List<List<WallPoint>> found = WallCurve.crossing(plane, CORE, 10).polylines(from, to, 5);
+        assertEquals(lines, found.size());
+        for (List<WallPoint> line : found) {
+            for (WallPoint point : line) {
+                assertEquals(Traces.depth(plane, CORE, 10, point.angle()), point.depth(), 1e-9);
+                assertTrue(point.depth() >= from - 1e-9 && point.depth() <= to + 1e-9);
+            }
+            for (int i = 1; i < line.size(); i++) {
+                double step = line.get(i).angle() - line.get(i - 1).angle();
+                assertTrue(Math.abs(Math.IEEEremainder(step, 360)) <= 5 + 1e-9);
+            }
+        }
+    }
+
+    @Test
+    void alongTheCoreItIsTwoStraightLinesOneOrNone() {
+        // 11.9 mm of a radius of 23.8: cos 60
+        List<List<WallPoint>> lines = WallCurve.alongCore(30, 11.9, CORE).polylines(1, 2, 5);
+        assertEquals(2, lines.size());
+        assertEquals(1, lines.get(0).get(0).depth());
+        assertEquals(2, lines.get(0).get(1).depth());
+        List<Double> angles =
+                lines.stream().map(line -> line.get(0).angle()).sorted().toList();
+        assertEquals(90, angles.get(0), 1e-9);
+        assertEquals(330, angles.get(1), 1e-9);
+        assertEquals(1, WallCurve.alongCore(30, 23.8, CORE).polylines(1, 2, 5).size());
+        assertEquals(0, WallCurve.alongCore(30, 24, CORE).polylines(1, 2, 5).size());
+        WallCurve curve = WallCurve.alongCore(30, 0, CORE);
+        assertThrows(IllegalArgumentException.class, () -> curve.polylines(2, 1, 5));
+        assertThrows(IllegalArgumentException.class, () -> curve.polylines(1, 2, 0));
+        assertThrows(IllegalArgumentException.class, () -> WallCurve.alongCore(30, -1, CORE));
+    }
+}
