@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.reading;
 
 import io.github.kernlot.orientation.internal.Vector;
+import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.linsol.LinearSolverDense;
@@ -77,7 +78,11 @@ final class CutDescent {
                 squares[k] += entry * entry;
             }
         }
-        return new double[] {Math.sqrt(squares[0]), Math.sqrt(squares[1]), Math.sqrt(squares[2])};
+        // a column of nothing is damped too
+        double least = Math.max(1e-18 * Math.max(squares[0], Math.max(squares[1], squares[2])), Double.MIN_NORMAL);
+        return Arrays.stream(squares)
+                .map(square -> Math.sqrt(Math.max(least, square)))
+                .toArray();
     }
 
     private DMatrixRMaj solved(

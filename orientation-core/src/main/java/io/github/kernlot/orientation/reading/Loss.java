@@ -16,6 +16,14 @@ record Loss(double scale) {
 
     static final Loss SQUARES = new Loss(Double.POSITIVE_INFINITY);
 
+    /**
+     * A loss that gives up a point only at three times the distance. From its least cost the other begins: the least of the other alone may
+     * give up a sound point that tells much, as at an end of a long ellipse.
+     */
+    Loss wider() {
+        return new Loss(3 * scale);
+    }
+
     double limit() {
         return TUNING * scale;
     }

@@ -44,6 +44,9 @@ record TraceSolution(
 
     private static final double WITHIN = 2.5;
 
+    /** Over the root of the number of points: by how much all may scatter more than most without a wrong one (by trial). */
+    private static final double BY_CHANCE = 4;
+
     private static final double SINGULAR = 1e-11;
 
     static TraceSolution of(CoreDiameter core, List<WallPoint> points, WallSigmas sigmas, boolean known) {
@@ -64,7 +67,7 @@ record TraceSolution(
             cut = new CutDescent(wall, Loss.SQUARES).from(new CutSearch(wall).byCost(Loss.SQUARES));
             loss = new Loss(1);
             if (isSuspicious(wall, cut)) {
-                cut = new CutSearch(wall).byCost(loss);
+                cut = new CutDescent(wall, loss.wider()).from(new CutSearch(wall).byCost(loss.wider()));
             }
         } else if (points.size() <= TOO_FEW_TO_JUDGE) {
             cut = new CutSearch(wall).byCost(Loss.SQUARES);
@@ -74,7 +77,14 @@ record TraceSolution(
             int[] near = within(wall, start, WITHIN * Math.max(ROUNDING, search.scale(start)));
             Wall nearest = wall.only(near);
             cut = new CutDescent(nearest, Loss.SQUARES).from(start);
-            loss = new Loss(Math.max(ROUNDING, rootMeanSquare(nearest.residuals(cut), near.length - 3) / SIGMA_WITHIN));
+            double scale = rootMeanSquare(nearest.residuals(cut), near.length - 3) / SIGMA_WITHIN;
+            Cut ofAll = new CutDescent(wall, Loss.SQUARES).from(cut);
+            double scaleOfAll = rootMeanSquare(wall.residuals(ofAll), wall.size() - 3);
+            if (scaleOfAll <= (1 + BY_CHANCE / Math.sqrt(wall.size())) * scale) {
+                cut = ofAll;
+                scale = scaleOfAll;
+            }
+            loss = new Loss(Math.max(ROUNDING, scale));
         }
         cut = new CutDescent(wall, loss).from(cut);
         return new Outcome(wall, cut, loss, known).solution(order, sigmas, datum, radius);
@@ -211,7 +221,9 @@ record TraceSolution(
                 }
             }
             QRDecomposition<DMatrixRMaj> decomposition = DecompositionFactory_DDRM.qr(kept.length, 3);
-            decomposition.decompose(design);
+            if (!decomposition.decompose(design)) {
+                throw noPlane();
+            }
             DMatrixRMaj triangle = decomposition.getR(null, true);
             double least = Double.POSITIVE_INFINITY;
             double greatest = 0;
@@ -220,13 +232,17 @@ record TraceSolution(
                 greatest = Math.max(greatest, Math.abs(triangle.get(k, k)));
             }
             if (!(least > SINGULAR * greatest)) {
-                throw new IllegalArgumentException(
-                        "the points that agree fix no plane: every plane about one line would do");
+                throw noPlane();
             }
             CommonOps_DDRM.invert(triangle);
             DMatrixRMaj covariance = new DMatrixRMaj(3, 3);
             CommonOps_DDRM.multTransB(triangle, triangle, covariance);
             return covariance;
+        }
+
+        private static IllegalArgumentException noPlane() {
+            return new IllegalArgumentException(
+                    "the points that agree fix no plane: every plane about one line would do");
         }
 
         /** Of the estimate, for residuals of unknown scale: mean psi^2 / (mean psi')^2 (Huber 1981, from memory). */

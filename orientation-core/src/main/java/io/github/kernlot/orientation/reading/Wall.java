@@ -6,10 +6,13 @@ import io.github.kernlot.orientation.internal.Vector;
 /**
  * Points on the wall of a core of radius 1 and how far they lie from a cut, in sigmas.
  *
- * <p>The distance is {@code g = n . p - c}, its variance {@code (n_t s_z)^2 + (g' s_x)^2 + (g'' s_x^2)^2 / 2}, where g' and g'' are its
- * derivatives by the angle. The last term counts only where the trace runs along the edge of the wall and the first two vanish.
+ * <p>The distance is {@code g = n . p - c}, its variance {@code (n_t s_z)^2 + (g' s_x)^2 + 3/2 (g'' s_x^2)^2}, where g' and g'' are its
+ * derivatives by the angle. The last term counts only where the trace runs along the edge of the wall and the first two vanish;
+ * it is twice the mean square of g'' e^2 / 2 for a Gaussian e, because that error is far from Gaussian and a good point must not look wrong.
  */
 final class Wall {
+
+    private static final double BEND = 1.5;
 
     private final double[] along;
     private final double[] cosines;
@@ -67,7 +70,7 @@ final class Wall {
 
     private double variance(double axial, double slope, double bend) {
         double ofBend = bend * roundVariance;
-        return axial * axial * alongVariance + slope * slope * roundVariance + ofBend * ofBend / 2;
+        return axial * axial * alongVariance + slope * slope * roundVariance + BEND * ofBend * ofBend;
     }
 
     double[] residuals(Cut cut) {
@@ -98,7 +101,7 @@ final class Wall {
         double slopeGrows = way.down() * cosines[i] - way.east() * sines[i];
         double halfVarianceGrows = axial * way.north() * alongVariance
                 + slope * slopeGrows * roundVariance
-                + bend * bendGrows * roundVariance * roundVariance / 2;
+                + BEND * bend * bendGrows * roundVariance * roundVariance;
         return (way.north() * along[i] + bendGrows - residual * halfVarianceGrows / sigma) / sigma;
     }
 }
