@@ -40,15 +40,18 @@ public final class ReportPage {
     }
 
     /**
-     * The page of holes.
+     * The page of holes. Without a hole it says so, and shows the findings that tell why.
      *
-     * @param holes at least one, all with azimuths from one north
+     * @param holes all with azimuths from one north; may be none
      * @return the page
-     * @throws IllegalArgumentException if there is no hole, or their azimuths are counted from different norths
+     * @throws IllegalArgumentException if the azimuths of the holes are counted from different norths
      */
     public static ReportPage of(List<OrientedHole> holes) {
-        Holes.north(holes);
-        return new ReportPage(Holes.title("Oriented core", holes), holes, Map.of(), List.of());
+        if (!holes.isEmpty()) {
+            Holes.north(holes);
+        }
+        String title = holes.isEmpty() ? "Oriented core" : Holes.title("Oriented core", holes);
+        return new ReportPage(title, holes, Map.of(), List.of());
     }
 
     /**
@@ -109,6 +112,9 @@ public final class ReportPage {
                 folder.resolve("index.html"),
                 new ReportText(title, holes, further, audit, tables).html(),
                 StandardCharsets.UTF_8);
+        if (holes.isEmpty()) {
+            return;
+        }
         KindKey key = Holes.kinds(holes);
         stereonet(holes, key).save(folder.resolve("stereonet.svg"));
         PlanAndSection.of(holes).save(folder.resolve("plan-and-section.svg"));

@@ -74,7 +74,7 @@ final class ReportText {
         this.holes = holes;
         this.further = further;
         this.tables = tables;
-        this.rows = Math.max(50, Math.min(200, 2000 / holes.size()));
+        this.rows = Math.max(50, Math.min(200, 2000 / Math.max(1, holes.size())));
     }
 
     String html() {
@@ -85,7 +85,19 @@ final class ReportText {
         tag("h1", title);
         out.append("<p class=\"caution\">").append(ASSUMED).append("</p>\n");
         links();
-        summary();
+        if (holes.isEmpty()) {
+            tag("p", "There is no hole to show.");
+        } else {
+            summary();
+        }
+        notShown();
+        if (!holes.isEmpty()) {
+            holes();
+        }
+        return out.append("</main>\n</body>\n</html>\n").toString();
+    }
+
+    private void holes() {
         KindKey key = Holes.kinds(holes);
         figure(Stereonet.of(Holes.title("Stereonet", holes), holes, key, Stereonet.MOST_SYMBOLS));
         figure(PlanAndSection.of(holes));
@@ -99,7 +111,6 @@ final class ReportText {
         out.append("<footer>Azimuths from ").append(Holes.text(Holes.north(holes)));
         out.append(
                 " north; angles in degrees, lengths in metres. Line angles and offsets run clockwise looking down-hole.</footer>\n");
-        return out.append("</main>\n</body>\n</html>\n").toString();
     }
 
     private void tag(String name, String text) {
@@ -155,6 +166,9 @@ final class ReportText {
                             .count()));
         }
         table.write(out, 200, "");
+    }
+
+    private void notShown() {
         Set<String> shown = holes.stream().map(hole -> hole.log().id()).collect(Collectors.toSet());
         further.forEach((id, findings) -> {
             if (!shown.contains(id) && !findings.isEmpty()) {

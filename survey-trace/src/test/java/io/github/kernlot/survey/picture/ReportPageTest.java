@@ -3,7 +3,6 @@ package io.github.kernlot.survey.picture;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.line.LogTime;
@@ -174,8 +173,23 @@ class ReportPageTest {
     }
 
     @Test
-    void aPageNeedsAHole() {
-        assertThrows(IllegalArgumentException.class, () -> ReportPage.of(List.of()));
+    void aPageWithoutAHoleSaysSoAndWhy(@TempDir Path folder) throws IOException {
+        ReportPage page = ReportPage.of(List.of())
+                .withFindings(
+                        Map.of("TW-9", List.of(Finding.ofHole(Finding.Level.ERROR, "its survey has two north ends"))));
+        page.write(folder);
+        String html = Files.readString(folder.resolve("index.html"));
+
+        assertEquals(html, page.html());
+        assertTrue(html.contains("<p>There is no hole to show.</p>"));
+        assertTrue(html.contains("TW-9 is not shown: its survey has two north ends"));
+        assertEquals("Oriented core", asXml(html).all("h1").get(0).getTextContent());
+        assertEquals(Set.of("index.html"), Set.copyOf(names(folder)));
+        assertEquals("Oriented core: a page of 0 holes", page.toString());
+    }
+
+    @Test
+    void aPageSaysHowManyHolesItHas() {
         assertEquals(
                 "Oriented core, TW-6: a page of 1 hole",
                 ReportPage.of(List.of(SampleHoles.empty())).toString());
