@@ -19,7 +19,7 @@ import java.util.stream.IntStream;
  * core, at alpha 90 a circle. What is fitted is therefore not this curve but the plane {@code n . p = c} through the points in space, by
  * maximum likelihood, each point counting by its sigma across the plane, which comes of the sigma of its depth and of its angle. Residuals
  * cost by Tukey's biweight with the constant 4.685 (95 % efficiency, Beaton and Tukey 1974, from memory), from the best of many planes
- * through three points each, so that up to four points in ten may be wrong. A point farther off than 4.685 sigmas is left out.
+ * through three points each, so that three points in ten may be wrong. A point farther off than 4.685 sigmas is left out.
  */
 public final class TraceFit {
 
