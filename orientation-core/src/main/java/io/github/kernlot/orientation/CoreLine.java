@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation;
 
+import io.github.kernlot.orientation.internal.CoreVectors;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
@@ -40,9 +41,22 @@ public record CoreLine(double axisAngle, double delta) {
         return new CoreLine(axisAngle, delta);
     }
 
+    /**
+     * The line along a vector on core, of any length and of either sign.
+     *
+     * @param along component along the axis, down-hole
+     * @param towardsLine component towards the reference line
+     * @param clockwise component towards the wall a quarter clockwise of it, looking down-hole
+     * @return the line
+     * @throws IllegalArgumentException if a component is not finite or all are zero
+     */
+    public static CoreLine ofVector(double along, double towardsLine, double clockwise) {
+        return ofVector(Directions.checked(along, towardsLine, clockwise));
+    }
+
     static CoreLine ofVector(Vector vector) {
         double along = Math.abs(vector.north());
-        double across = across(vector);
+        double across = CoreVectors.across(vector);
         double downHole = vector.north() < 0 ? -1 : 1;
         return new CoreLine(
                 Polar.fromAxis(along, across),
@@ -69,17 +83,7 @@ public record CoreLine(double axisAngle, double delta) {
 
     /** The unit vector of the down-hole end in core coordinates: axis, reference line, 90 clockwise of it. */
     Vector vector() {
-        return vector(axisAngle, delta);
-    }
-
-    static Vector vector(double axisAngle, double delta) {
-        double across = Degrees.sin(axisAngle);
-        return new Vector(Degrees.cos(axisAngle), across * Degrees.cos(delta), across * Degrees.sin(delta));
-    }
-
-    /** The length of the part across the axis of a vector in core coordinates. */
-    static double across(Vector vector) {
-        return Math.sqrt(vector.east() * vector.east() + vector.down() * vector.down());
+        return CoreVectors.line(axisAngle, delta);
     }
 
     /** As it is written in a log: {@code axis angle 51.1, delta 167.4}. */

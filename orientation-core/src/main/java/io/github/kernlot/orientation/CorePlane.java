@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation;
 
+import io.github.kernlot.orientation.internal.CoreVectors;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
@@ -60,9 +61,22 @@ public record CorePlane(double alpha, double beta) {
         return new CorePlane(90, 0);
     }
 
+    /**
+     * The plane whose normal is a vector on core, of any length and of either sign.
+     *
+     * @param along component along the axis, down-hole
+     * @param towardsLine component towards the reference line
+     * @param clockwise component towards the wall a quarter clockwise of it, looking down-hole
+     * @return the plane
+     * @throws IllegalArgumentException if a component is not finite or all are zero
+     */
+    public static CorePlane ofNormal(double along, double towardsLine, double clockwise) {
+        return ofNormal(Directions.checked(along, towardsLine, clockwise));
+    }
+
     static CorePlane ofNormal(Vector normal) {
         double along = Math.abs(normal.north());
-        double across = CoreLine.across(normal);
+        double across = CoreVectors.across(normal);
         double upHole = normal.north() < 0 ? 1 : -1;
         return new CorePlane(
                 Polar.fromPlane(along, across),
@@ -116,8 +130,7 @@ public record CorePlane(double alpha, double beta) {
 
     /** The unit normal on the down-hole side in core coordinates: axis, reference line, 90 clockwise of it. */
     Vector normal() {
-        double across = -Degrees.cos(alpha);
-        return new Vector(Degrees.sin(alpha), across * Degrees.cos(beta), across * Degrees.sin(beta));
+        return CoreVectors.normal(alpha, beta);
     }
 
     /** As it is written in a log: {@code alpha 41.0, beta 213.0}. */

@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation;
 
+import io.github.kernlot.orientation.internal.CoreVectors;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
@@ -40,8 +41,21 @@ public record DirectedCoreLine(double axisAngle, double delta) {
         return new DirectedCoreLine(axisAngle, delta);
     }
 
+    /**
+     * The arrow along a vector on core, of any length.
+     *
+     * @param along component along the axis, down-hole
+     * @param towardsLine component towards the reference line
+     * @param clockwise component towards the wall a quarter clockwise of it, looking down-hole
+     * @return the line
+     * @throws IllegalArgumentException if a component is not finite or all are zero
+     */
+    public static DirectedCoreLine ofVector(double along, double towardsLine, double clockwise) {
+        return ofVector(Directions.checked(along, towardsLine, clockwise));
+    }
+
     static DirectedCoreLine ofVector(Vector vector) {
-        double across = CoreLine.across(vector);
+        double across = CoreVectors.across(vector);
         double acute = Polar.fromAxis(Math.abs(vector.north()), across);
         double delta = across < Polar.ROUNDING ? 0 : Degrees.azimuth(vector.down(), vector.east());
         return new DirectedCoreLine(vector.north() < 0 ? 180 - acute : acute, delta);
@@ -68,7 +82,7 @@ public record DirectedCoreLine(double axisAngle, double delta) {
 
     /** The unit vector of the arrow in core coordinates: axis, reference line, 90 clockwise of it. */
     Vector vector() {
-        return CoreLine.vector(axisAngle, delta);
+        return CoreVectors.line(axisAngle, delta);
     }
 
     /** As it is written in a log, and that there is an arrow: {@code arrow with axis angle 128.9, delta 347.4}. */

@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation;
 
+import io.github.kernlot.orientation.internal.CoreVectors;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
@@ -104,9 +105,7 @@ public record LineInPlane(CorePlane plane, double gamma) {
     }
 
     private static Vector longAxis(CorePlane plane) {
-        double across = Degrees.sin(plane.alpha());
-        return new Vector(
-                Degrees.cos(plane.alpha()), across * Degrees.cos(plane.beta()), across * Degrees.sin(plane.beta()));
+        return CoreVectors.line(plane.alpha(), plane.beta());
     }
 
     private static Vector shortAxis(CorePlane plane) {

@@ -111,6 +111,30 @@ class DirectedLinesTest {
         }
     }
 
+    @Property
+    void planesAndLinesOnCoreComeBackFromTheirVectors(
+            @ForAll CorePlane plane, @ForAll CoreLine line, @ForAll DirectedCoreLine arrow) {
+        for (double length : new double[] {1, 3e-300, 2e300}) {
+            Vector3D normal = Rotations.normal(plane, 180).scalarMultiply(-length);
+            CorePlane found = CorePlane.ofNormal(normal.getZ(), normal.getX(), normal.getY());
+            assertEquals(0, Rotations.apart(plane, found), CLOSE);
+            Vector3D axial = Rotations.direction(line, 180).scalarMultiply(-length);
+            CoreLine through = CoreLine.ofVector(axial.getZ(), axial.getX(), axial.getY());
+            assertEquals(0, Rotations.apart(line, through), CLOSE);
+            Vector3D head =
+                    Rotations.standing(arrow.axisAngle(), arrow.delta() + 180).scalarMultiply(length);
+            DirectedCoreLine directed = DirectedCoreLine.ofVector(head.getZ(), head.getX(), head.getY());
+            assertEquals(
+                    0,
+                    Math.toDegrees(Vector3D.angle(
+                            Rotations.standing(arrow.axisAngle(), arrow.delta()),
+                            Rotations.standing(directed.axisAngle(), directed.delta()))),
+                    CLOSE);
+        }
+        assertThrows(IllegalArgumentException.class, () -> CorePlane.ofNormal(0, 0, 0));
+        assertThrows(IllegalArgumentException.class, () -> CoreLine.ofVector(Double.NaN, 0, 1));
+    }
+
     @Test
     void whatHasNoTrendOrDeltaIsNamedInOneWay() {
         assertEquals(new DirectedLine(90, 0), DirectedLine.ofVector(0, -0.0, 3));

@@ -3,6 +3,7 @@ package io.github.kernlot.orientation.reading;
 import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.CoreLine;
 import io.github.kernlot.orientation.DirectedCoreLine;
+import io.github.kernlot.orientation.internal.CoreVectors;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
@@ -91,9 +92,9 @@ public record CoreLineEstimate(CoreLine line, double axisSigma, double roundSigm
         double radius = core.millimetres() / 2;
         Vector chord = chord(first, second, core);
         double length = chord.length();
-        CoreLine line = CoreVectors.line(chord.times(1 / length));
-        Vector withAxisAngle = CoreVectors.withAxisAngle(line);
-        Vector withDelta = CoreVectors.withDelta(line);
+        CoreLine line = CoreDirections.line(chord.times(1 / length));
+        Vector withAxisAngle = CoreDirections.withAxisAngle(line);
+        Vector withDelta = CoreDirections.withDelta(line);
         double depthSigma = sigmas.depthMillimetres() / length;
         double wallSigma = radius / length * Math.toRadians(sigmas.angle());
         double axis = 0;
@@ -127,7 +128,7 @@ public record CoreLineEstimate(CoreLine line, double axisSigma, double roundSigm
      * @throws IllegalArgumentException if both points lie at one place
      */
     public static DirectedCoreLine arrowThroughWall(WallPoint first, WallPoint second, CoreDiameter core) {
-        return CoreVectors.arrow(chord(first, second, core).unit());
+        return CoreDirections.arrow(chord(first, second, core).unit());
     }
 
     /** From one point to the other, millimetres. */
@@ -157,8 +158,8 @@ public record CoreLineEstimate(CoreLine line, double axisSigma, double roundSigm
 
     /** The covariance of the line's components along two vectors, in square degrees. */
     double covariance(Vector first, Vector second) {
-        Vector withAxisAngle = CoreVectors.withAxisAngle(line);
-        Vector withDelta = CoreVectors.withDelta(line);
+        Vector withAxisAngle = CoreDirections.withAxisAngle(line);
+        Vector withDelta = CoreDirections.withDelta(line);
         return Ellipse.covariance(
                 first.dot(withAxisAngle) * axisSigma,
                 first.dot(withDelta) * roundSigma,

@@ -61,16 +61,16 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
      * @throws IllegalArgumentException if the lines are parallel
      */
     public static CorePlaneEstimate ofLines(CoreLineEstimate first, CoreLineEstimate second) {
-        Vector one = CoreVectors.vector(first.line());
-        Vector two = CoreVectors.vector(second.line());
+        Vector one = CoreDirections.vector(first.line());
+        Vector two = CoreDirections.vector(second.line());
         Vector product = one.cross(two);
         if (!(product.length() > PARALLEL)) {
             throw new IllegalArgumentException("the lines " + first.line() + " and " + second.line()
                     + " are parallel: every plane about them would do; expected lines that cross");
         }
-        CorePlane plane = CoreVectors.plane(product.unit());
-        Vector withAlpha = CoreVectors.withAlpha(plane).times(1 / product.length());
-        Vector withBeta = CoreVectors.withBeta(plane).times(1 / product.length());
+        CorePlane plane = CoreDirections.plane(product.unit());
+        Vector withAlpha = CoreDirections.withAlpha(plane).times(1 / product.length());
+        Vector withBeta = CoreDirections.withBeta(plane).times(1 / product.length());
         // e . d(v1 x v2) = dv1 . (v2 x e) + dv2 . (e x v1)
         double alpha = first.covariance(two.cross(withAlpha), two.cross(withAlpha))
                 + second.covariance(withAlpha.cross(one), withAlpha.cross(one));
@@ -168,8 +168,8 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
 
     /** The covariance of the normal's components along two vectors, in square degrees. */
     private double covariance(Vector first, Vector second) {
-        Vector withAlpha = CoreVectors.withAlpha(plane);
-        Vector withBeta = CoreVectors.withBeta(plane);
+        Vector withAlpha = CoreDirections.withAlpha(plane);
+        Vector withBeta = CoreDirections.withBeta(plane);
         return Ellipse.covariance(
                 first.dot(withAlpha) * alphaSigma,
                 first.dot(withBeta) * roundSigma,

@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.CoreLine;
 import io.github.kernlot.orientation.CorePlane;
 import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.internal.CoreVectors;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
@@ -109,9 +110,9 @@ public record FaceTrace(double apparentAngle, double towards) {
      */
     public CorePlane planeAt(double turn) {
         Require.inRange("turn", turn, -90, 90, "degrees");
-        Vector square = CoreVectors.normal(CorePlane.of(apparentAngle, towards));
+        Vector square = CoreDirections.normal(CorePlane.of(apparentAngle, towards));
         Vector face = CoreVectors.wall(towards + 90);
-        return CoreVectors.plane(square.times(Degrees.cos(turn)).minus(face.times(Degrees.sin(turn))));
+        return CoreDirections.plane(square.times(Degrees.cos(turn)).minus(face.times(Degrees.sin(turn))));
     }
 
     /**

@@ -162,9 +162,9 @@ record TraceSolution(
                     .filter(i -> loss.weight(residuals[i]) > 0)
                     .toArray();
             requireMajority(kept.length);
-            CorePlane plane = CoreVectors.plane(cut.normal());
-            double side = CoreVectors.normal(plane).dot(cut.normal()) < 0 ? -1 : 1;
-            Cut named = new Cut(CoreVectors.normal(plane), side * cut.offset());
+            CorePlane plane = CoreDirections.plane(cut.normal());
+            double side = CoreDirections.normal(plane).dot(cut.normal()) < 0 ? -1 : 1;
+            Cut named = new Cut(CoreDirections.normal(plane), side * cut.offset());
             DMatrixRMaj covariance = covariance(plane, named, kept);
             int free = kept.length - 3;
             boolean told = known || free > 0;
@@ -210,8 +210,8 @@ record TraceSolution(
 
         /** Of alpha, the turn round the core and the offset, in square sigmas: the inverse of J'J by the triangle of J. */
         private DMatrixRMaj covariance(CorePlane plane, Cut named, int[] kept) {
-            Vector withAlpha = CoreVectors.withAlpha(plane);
-            Vector withBeta = CoreVectors.withBeta(plane);
+            Vector withAlpha = CoreDirections.withAlpha(plane);
+            Vector withBeta = CoreDirections.withBeta(plane);
             DMatrixRMaj design = new DMatrixRMaj(kept.length, 3);
             double[] row = new double[4];
             for (int i = 0; i < kept.length; i++) {
@@ -267,7 +267,7 @@ record TraceSolution(
                 return OptionalDouble.empty();
             }
             double byAlpha =
-                    -named.offset() / axial * CoreVectors.withAlpha(plane).north() / axial;
+                    -named.offset() / axial * CoreDirections.withAlpha(plane).north() / axial;
             double byOffset = 1 / axial;
             double square = byAlpha * byAlpha * covariance.get(0, 0)
                     + 2 * byAlpha * byOffset * covariance.get(0, 2)

@@ -58,18 +58,18 @@ final class Traces {
 
     /** Between the poles, degrees. */
     static double apart(CorePlane one, CorePlane other) {
-        Vector first = CoreVectors.normal(one);
-        Vector second = CoreVectors.normal(other);
+        Vector first = CoreDirections.normal(one);
+        Vector second = CoreDirections.normal(other);
         return Math.toDegrees(Math.atan2(first.cross(second).length(), Math.abs(first.dot(second))));
     }
 
     /** How far the pole of one lies from that of the other, degrees as alpha grows and round the core as beta grows. */
     static double[] offset(CorePlane found, CorePlane truth) {
-        Vector normal = CoreVectors.normal(found);
-        double side = Math.signum(normal.dot(CoreVectors.normal(truth)));
+        Vector normal = CoreDirections.normal(found);
+        double side = Math.signum(normal.dot(CoreDirections.normal(truth)));
         return new double[] {
-            Math.toDegrees(side * normal.dot(CoreVectors.withAlpha(truth))),
-            Math.toDegrees(side * normal.dot(CoreVectors.withBeta(truth)))
+            Math.toDegrees(side * normal.dot(CoreDirections.withAlpha(truth))),
+            Math.toDegrees(side * normal.dot(CoreDirections.withBeta(truth)))
         };
     }
 }
