@@ -3,9 +3,9 @@ package io.github.kernlot.orientation.solve;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.special.Erf;
 
 /**
  * A plane with the covariance of its pole, to first order, in the plane that touches the sphere there: one component as the dip
@@ -15,8 +15,12 @@ import org.apache.commons.math3.special.Erf;
  * @param dipSigma standard deviation of the pole as the dip grows, which is that of the dip, degrees, 0 or more
  * @param strikeSigma standard deviation of the pole along strike, degrees on the sphere, 0 or more
  * @param correlation of the two, in [-1, 1]
+ * @param freedom how many degrees of freedom the sigmas were estimated with, 1 or more; infinite where they were known beforehand
  */
-public record PlaneEstimate(PlaneOrientation plane, double dipSigma, double strikeSigma, double correlation) {
+public record PlaneEstimate(
+        PlaneOrientation plane, double dipSigma, double strikeSigma, double correlation, double freedom) {
+
+    private static final int STRIPS = 512;
 
     /** Twice this many sigmas from horizontal a dip direction is told. */
     private static final double SIGMAS_FROM_FLAT = 2;
@@ -24,12 +28,27 @@ public record PlaneEstimate(PlaneOrientation plane, double dipSigma, double stri
     /**
      * Checks the numbers.
      *
-     * @throws IllegalArgumentException if a sigma is negative or not finite, or the correlation lies outside [-1, 1]
+     * @throws IllegalArgumentException if a sigma is negative or not finite, the correlation lies outside [-1, 1], or there is less
+     *     than one degree of freedom
      */
     public PlaneEstimate {
         dipSigma = Require.notNegative("dip sigma", dipSigma, "degrees");
         strikeSigma = Require.notNegative("strike sigma", strikeSigma, "degrees");
         correlation = Require.inRange("correlation", correlation, -1, 1, "");
+        Require.inRange("degrees of freedom", freedom, 1, Double.POSITIVE_INFINITY, "");
+    }
+
+    /**
+     * A plane whose sigmas are known.
+     *
+     * @param plane the plane
+     * @param dipSigma standard deviation of the pole as the dip grows, degrees, 0 or more
+     * @param strikeSigma standard deviation of the pole along strike, degrees on the sphere, 0 or more
+     * @param correlation of the two, in [-1, 1]
+     * @throws IllegalArgumentException if a sigma is negative or not finite, or the correlation lies outside [-1, 1]
+     */
+    public PlaneEstimate(PlaneOrientation plane, double dipSigma, double strikeSigma, double correlation) {
+        this(plane, dipSigma, strikeSigma, correlation, Double.POSITIVE_INFINITY);
     }
 
     /** From variances and covariance in square radians. */
@@ -39,6 +58,10 @@ public record PlaneEstimate(PlaneOrientation plane, double dipSigma, double stri
         double product = dipSigma * strikeSigma;
         double correlation = product == 0 ? 0 : Math.max(-1, Math.min(1, covariance / product));
         return new PlaneEstimate(plane, Math.toDegrees(dipSigma), Math.toDegrees(strikeSigma), correlation);
+    }
+
+    PlaneEstimate withFreedom(double estimated) {
+        return new PlaneEstimate(plane, dipSigma, strikeSigma, correlation, estimated);
     }
 
     /**
@@ -94,9 +117,12 @@ public record PlaneEstimate(PlaneOrientation plane, double dipSigma, double stri
     }
 
     /**
-     * The radius of the cone about the pole that holds the true pole with 95 %, from both axes of the ellipse.
+     * The radius of the cone about the pole that holds the true pole with 95 %, from both axes of the ellipse. Where the sigmas were
+     * estimated from a scatter of few, the cone is wider: Gaussian errors over a scatter make a Student distribution of two
+     * dimensions.
      *
-     * @return degrees; 1.96 times the sigma of a line-like ellipse, 2.45 times that of a circle
+     * @return degrees, at most 90, where it holds every pole; with known sigmas 1.96 times the sigma of a line-like ellipse and 2.45
+     *     times that of a circle, with one degree of freedom 12.7 and 20.0 times
      */
     public double cone95() {
         double longer = greatestSigma();
@@ -104,27 +130,34 @@ public record PlaneEstimate(PlaneOrientation plane, double dipSigma, double stri
             return 0;
         }
         double ratio = leastSigma() / longer;
-        return longer * new BrentSolver(1e-10).solve(100, radius -> inside(radius, ratio) - 0.95, 1, 3);
+        return Math.min(90, longer * new BrentSolver(1e-10).solve(100, radius -> 0.05 - outside(radius, ratio), 1, 25));
     }
 
-    /** The probability of a circle under a Gaussian with sigmas 1 and ratio: strips across the long axis. */
-    private static double inside(double radius, double ratio) {
-        int steps = 512;
+    /** The probability of what lies outside a circle, with sigmas 1 and ratio: the mean over the directions of the unit circle. */
+    private double outside(double radius, double ratio) {
         double sum = 0;
-        for (int i = 1; i < steps; i++) {
-            double turn = Math.PI * (i / (double) steps - 0.5);
-            double along = radius * Math.sin(turn);
-            double across = radius * Math.cos(turn);
-            double strip = ratio == 0 ? 1 : Erf.erf(across / (ratio * Math.sqrt(2)));
-            sum += Math.exp(-along * along / 2) * strip * across;
+        for (int i = 0; i < STRIPS; i++) {
+            double angle = 90 * (i + 0.5) / STRIPS;
+            double reach = Math.hypot(Degrees.cos(angle), ratio * Degrees.sin(angle));
+            double half = Math.pow(radius / reach, 2) / 2;
+            // P(outside) = exp(-r^2 / 2) in sigmas, and (1 + r^2 / f)^(-f / 2) with f degrees of freedom
+            sum += freedom == Double.POSITIVE_INFINITY
+                    ? Math.exp(-half)
+                    : Math.exp(-freedom / 2 * Math.log1p(2 * half / freedom));
         }
-        return sum * Math.PI / steps / Math.sqrt(2 * Math.PI);
+        return sum / STRIPS;
     }
 
-    /** The plane and its sigmas: {@code 62.4/118.9 (dip/dip direction), sigma 1.2 in dip and 2.0 along strike}. */
+    /**
+     * The plane and its sigmas: {@code 62.4/118.9 (dip/dip direction), sigma 1.2 in dip and 2.0 along strike}, and the degrees of
+     * freedom where the sigmas were estimated.
+     */
     @Override
     public String toString() {
         return plane + ", sigma " + Degrees.text(dipSigma) + " in dip and " + Degrees.text(strikeSigma)
-                + " along strike";
+                + " along strike"
+                + (freedom == Double.POSITIVE_INFINITY
+                        ? ""
+                        : String.format(Locale.ROOT, ", degrees of freedom %.0f", freedom));
     }
 }

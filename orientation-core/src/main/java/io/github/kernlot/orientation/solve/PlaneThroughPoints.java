@@ -42,7 +42,8 @@ public final class PlaneThroughPoints {
 
     /**
      * The plane through places whose uncertainty is not known: all are taken to be alike and as uncertain in every direction. The
-     * scatter about the plane then says how uncertain they are, from four places on; with three there is nothing to say.
+     * scatter about the plane then says how uncertain they are, from four places on, with as many degrees of freedom as there are
+     * places more than three ({@link PlaneEstimate#cone95} allows for it); with three there is nothing to say.
      *
      * @param positions three places or more, not all on one line
      * @return the plane
@@ -54,7 +55,7 @@ public final class PlaneThroughPoints {
         OptionalDouble planarity = Planarity.probability(fit);
         return free == 0
                 ? new PlaneThroughPoints(fit, Optional.empty(), 0, planarity)
-                : new PlaneThroughPoints(fit, estimate(fit, fit.chiSquare() / free), free, planarity);
+                : new PlaneThroughPoints(fit, estimate(fit, fit.chiSquare() / free, free), free, planarity);
     }
 
     /**
@@ -73,7 +74,7 @@ public final class PlaneThroughPoints {
         OptionalDouble planarity = free == 0
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(1 - new ChiSquaredDistribution(null, free).cumulativeProbability(fit.chiSquare()));
-        return new PlaneThroughPoints(fit, estimate(fit, 1), fit.chiSquare(), planarity);
+        return new PlaneThroughPoints(fit, estimate(fit, 1, Double.POSITIVE_INFINITY), fit.chiSquare(), planarity);
     }
 
     /**
@@ -119,7 +120,7 @@ public final class PlaneThroughPoints {
         return fit;
     }
 
-    private static Optional<PlaneEstimate> estimate(PointFit fit, double variance) {
+    private static Optional<PlaneEstimate> estimate(PointFit fit, double variance, double freedom) {
         PlaneOrientation plane = Poles.plane(fit.normal());
         Vector normal = Poles.normal(plane);
         double offset = fit.normal().dot(normal) < 0 ? -fit.offset() : fit.offset();
@@ -131,7 +132,11 @@ public final class PlaneThroughPoints {
                 - information.getEntry(0, 2) * information.getEntry(1, 2) / information.getEntry(2, 2);
         double determinant = dip * strike - both * both;
         return Optional.of(PlaneEstimate.ofRadians(
-                plane, variance * strike / determinant, variance * dip / determinant, -variance * both / determinant));
+                        plane,
+                        variance * strike / determinant,
+                        variance * dip / determinant,
+                        -variance * both / determinant)
+                .withFreedom(freedom));
     }
 
     private static double square(double value) {

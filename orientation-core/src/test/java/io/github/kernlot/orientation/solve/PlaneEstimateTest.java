@@ -40,6 +40,17 @@ class PlaneEstimateTest {
         assertEquals(0.95, inside / (double) runs, 0.002);
     }
 
+    @ParameterizedTest
+    @CsvSource({"1, 12.7062, 199.500", "4, 2.7764, 6.9443", "30, 2.0423, 3.3158"})
+    void sigmasOfFewDegreesOfFreedomWidenTheCone(double freedom, double t, double f) {
+        // source: Student's t 0.975 and F 0.95 with 2 degrees in the numerator (NIST/SEMATECH handbook, 1.3.6.7.2 and
+        // 1.3.6.7.3); 199.500 is 1 / 0.05^2 / 2 - 1/2
+        assertEquals(2 * t, new PlaneEstimate(PLANE, 2, 0, 0, freedom).cone95(), 2e-4 * t);
+        assertEquals(2 * Math.sqrt(2 * f), new PlaneEstimate(PLANE, 2, 2, 0, freedom).cone95(), 2e-4 * t);
+        assertEquals(90, new PlaneEstimate(PLANE, 60, 60, 0, freedom).cone95());
+        assertThrows(IllegalArgumentException.class, () -> new PlaneEstimate(PLANE, 2, 2, 0, 0.5));
+    }
+
     @Test
     void theEllipseHasTheEigenvaluesOfTheCovariance() {
         // by hand: variances 4 and 1, covariance 1: eigenvalues (5 +- sqrt(13)) / 2, axis at atan2(2, 3) / 2
