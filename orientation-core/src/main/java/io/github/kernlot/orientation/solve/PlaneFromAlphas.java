@@ -1,7 +1,6 @@
 package io.github.kernlot.orientation.solve;
 
 import io.github.kernlot.orientation.PlaneOrientation;
-import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -31,8 +30,12 @@ public final class PlaneFromAlphas {
     private static final double SAME = 1e-4;
 
     private static final int STARTS = 800;
-    private static final double NEIGHBOURS = Math.cos(Math.toRadians(8));
-    private static final int PAIRS = 200;
+
+    /** Readings over which pairs of cones are tried: of many readings few pairs, since together they leave no narrow valley. */
+    private static final int PAIRED = 20_000;
+
+    private static final int MOST_PAIRS = 200;
+    private static final int FEWEST_PAIRS = 10;
 
     private final List<AlphaReading> readings;
     private final List<AlphaCandidate> candidates;
@@ -93,9 +96,10 @@ public final class PlaneFromAlphas {
     /** Where pairs of cones meet, and of poles all over the hemisphere those that fit better than their neighbours. */
     private static List<Vector> starts(List<AlphaReading> readings, AlphaDescent descent) {
         List<Vector> starts = new ArrayList<>();
+        int most = Math.max(FEWEST_PAIRS, Math.min(MOST_PAIRS, PAIRED / readings.size()));
         int pairs = 0;
-        for (int gap = 1; gap < readings.size() && pairs < PAIRS; gap++) {
-            for (int i = 0; i + gap < readings.size() && pairs < PAIRS; i++, pairs++) {
+        for (int gap = 1; gap < readings.size() && pairs < most; gap++) {
+            for (int i = 0; i + gap < readings.size() && pairs < most; i++, pairs++) {
                 readings.get(i)
                         .cone()
                         .meeting(readings.get(i + gap).cone())
@@ -103,32 +107,8 @@ public final class PlaneFromAlphas {
                         .forEach(plane -> starts.add(Poles.normal(plane)));
             }
         }
-        starts.addAll(hollows(descent));
+        starts.addAll(Hollows.of(descent::chiSquare, STARTS));
         return starts;
-    }
-
-    private static List<Vector> hollows(AlphaDescent descent) {
-        // a spiral of equal areas (from memory)
-        double golden = 180 * (3 - Math.sqrt(5));
-        Vector[] poles = new Vector[STARTS];
-        double[] heights = new double[STARTS];
-        for (int i = 0; i < STARTS; i++) {
-            double down = (i + 0.5) / STARTS;
-            double across = Math.sqrt(1 - down * down);
-            poles[i] = new Vector(across * Degrees.cos(golden * i), across * Degrees.sin(golden * i), down);
-            heights[i] = descent.chiSquare(poles[i]);
-        }
-        List<Vector> hollows = new ArrayList<>();
-        for (int i = 0; i < STARTS; i++) {
-            boolean lowest = true;
-            for (int k = 0; k < STARTS && lowest; k++) {
-                lowest = heights[k] >= heights[i] || Math.abs(poles[i].dot(poles[k])) < NEIGHBOURS;
-            }
-            if (lowest) {
-                hollows.add(poles[i]);
-            }
-        }
-        return hollows;
     }
 
     private static double apart(Vector one, Vector other) {

@@ -47,7 +47,7 @@ public final class PlaneThroughPoints {
      *
      * @param positions three places or more, not all on one line
      * @return the plane
-     * @throws IllegalArgumentException if there are fewer than three places, or they lie on one line (or at one place)
+     * @throws IllegalArgumentException if there are fewer than three places, they lie on one line (or at one place), or farther than 1e60 m apart
      */
     public static PlaneThroughPoints ofPositions(List<Position> positions) {
         PointFit fit = fit(positions, Collections.nCopies(positions.size(), PositionCovariance.ofSigma(1)));

@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.solve;
 
 import io.github.kernlot.orientation.Position;
+import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.Arrays;
 import java.util.List;
@@ -19,6 +20,10 @@ final class PointFit {
     static final double LINE = 1e-9;
 
     private static final int STEPS = 100;
+    private static final int STARTS = 200;
+
+    /** Squares of squares of distances beyond this, in metres, would overflow. */
+    private static final double FARTHEST = 1e60;
 
     private final Vector[] points;
     private final PositionCovariance[] covariances;
@@ -41,6 +46,7 @@ final class PointFit {
         points = new Vector[placed.length];
         for (int i = 0; i < placed.length; i++) {
             points[i] = placed[i].minus(first);
+            Require.inRange("distance of point " + (i + 1) + " from the middle", points[i].length(), 0, FARTHEST, "m");
         }
         covariances = given.toArray(new PositionCovariance[0]);
         EigenDecomposition axes = new EigenDecomposition(scatter());
@@ -58,9 +64,8 @@ final class PointFit {
             normal = begun;
             offset = points[0].dot(begun);
         } else {
-            double[] offsetFound = new double[1];
-            normal = settled(begun, offsetFound);
-            offset = offsetFound[0];
+            normal = lowest(begun);
+            offset = bestOffset(normal);
         }
     }
 
@@ -112,7 +117,29 @@ final class PointFit {
         return new int[] {order[0], order[1], order[2]};
     }
 
-    private Vector settled(Vector start, double[] offsetFound) {
+    /**
+     * The bottom of the deepest valley. Points that are alike have one, that in which the axes of their cloud lie; with unequal
+     * covariances there may be several.
+     */
+    private Vector lowest(Vector begun) {
+        Vector best = settled(begun);
+        if (areAlike()) {
+            return best;
+        }
+        for (Vector hollow : Hollows.of(pole -> sum(pole, bestOffset(pole)), STARTS)) {
+            Vector other = settled(hollow);
+            best = sum(other, bestOffset(other)) < sum(best, bestOffset(best)) ? other : best;
+        }
+        return best;
+    }
+
+    private boolean areAlike() {
+        PositionCovariance one = covariances[0];
+        return one.equals(new PositionCovariance(one.upUp(), one.upUp(), one.upUp(), 0, 0, 0))
+                && Arrays.stream(covariances).allMatch(one::equals);
+    }
+
+    private Vector settled(Vector start) {
         Vector pole = start;
         double distance = bestOffset(pole);
         double here = sum(pole, distance);
@@ -148,7 +175,6 @@ final class PointFit {
                 damping *= 10;
             }
         }
-        offsetFound[0] = distance;
         return pole;
     }
 

@@ -66,6 +66,18 @@ class PlaneFromAlphasTest {
     }
 
     @Test
+    void ofManyHolesFewPairsSuffice() {
+        Random random = new Random(2);
+        HoleDirection[] holes = new HoleDirection[3_000];
+        for (int i = 0; i < holes.length; i++) {
+            holes[i] = HoleDirection.ofPlunge(-90 + 180 * random.nextDouble(), 360 * random.nextDouble());
+        }
+        PlaneFromAlphas found = PlaneFromAlphas.of(readings(TRUTH, 1, holes));
+        assertTrue(found.isDecided());
+        assertEquals(0, found.best().plane().angleTo(TRUTH), 1e-9);
+    }
+
+    @Test
     void bruteForceFindsNothingBetter() {
         List<PlaneOrientation> grid = Grid.planes(1);
         Random random = new Random(9);

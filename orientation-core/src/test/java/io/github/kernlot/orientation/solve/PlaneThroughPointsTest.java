@@ -181,6 +181,61 @@ class PlaneThroughPointsTest {
         assertEquals(0.05, rejected / (double) runs, 0.015);
     }
 
+    /** With unequal errors the sum of squares has several valleys; a descent from the axes of the cloud alone fails here. */
+    @Test
+    void noOtherPlaneFitsUnequalPointsBetter() {
+        Random random = new Random(5);
+        for (int run = 0; run < 400; run++) {
+            PlaneOrientation truth =
+                    PlaneOrientation.ofDipAndDirection(90 * random.nextDouble(), 360 * random.nextDouble());
+            List<ContactPoint> points = new ArrayList<>();
+            for (Position place : on(truth, PLACES).subList(0, 5)) {
+                double east = Math.exp(3 * random.nextGaussian());
+                double north = Math.exp(3 * random.nextGaussian());
+                double up = Math.exp(3 * random.nextGaussian());
+                points.add(ContactPoint.of(
+                        at(
+                                place.easting() + east * random.nextGaussian(),
+                                place.northing() + north * random.nextGaussian(),
+                                place.elevation() + up * random.nextGaussian()),
+                        PositionCovariance.ofSigmas(east, north, up)));
+            }
+            PlaneThroughPoints found = PlaneThroughPoints.of(points);
+            assertEquals(chiSquare(points, found.plane()), found.chiSquare(), 1e-6 * (1 + found.chiSquare()));
+            for (int i = 0; i < 500; i++) {
+                PlaneOrientation other =
+                        PlaneOrientation.ofDipAndDirection(90 * random.nextDouble(), 360 * random.nextDouble());
+                assertTrue(chiSquare(points, other) > found.chiSquare() - 1e-6, found + " beside " + other);
+            }
+        }
+    }
+
+    private static double chiSquare(List<ContactPoint> points, PlaneOrientation plane) {
+        double east = -Math.sin(Math.toRadians(plane.dip())) * Math.sin(Math.toRadians(plane.dipDirection()));
+        double north = -Math.sin(Math.toRadians(plane.dip())) * Math.cos(Math.toRadians(plane.dipDirection()));
+        double up = -Math.cos(Math.toRadians(plane.dip()));
+        double[] along = new double[points.size()];
+        double[] weights = new double[points.size()];
+        double sum = 0;
+        double total = 0;
+        for (int i = 0; i < along.length; i++) {
+            Position place = points.get(i).position();
+            PositionCovariance errors = points.get(i).covariance();
+            along[i] = east * (place.easting() - 500_000)
+                    + north * (place.northing() - 6_000_000)
+                    + up * place.elevation();
+            weights[i] = 1
+                    / (east * east * errors.eastEast() + north * north * errors.northNorth() + up * up * errors.upUp());
+            sum += weights[i] * along[i];
+            total += weights[i];
+        }
+        double squares = 0;
+        for (int i = 0; i < along.length; i++) {
+            squares += weights[i] * Math.pow(along[i] - sum / total, 2);
+        }
+        return squares;
+    }
+
     @Test
     void withoutSigmasTheScatterGivesThem() {
         PlaneOrientation truth = PlaneOrientation.ofDipAndDirection(20, 75);
@@ -288,6 +343,10 @@ class PlaneThroughPointsTest {
         List<ContactPoint> sharp = List.of(
                 ContactPoint.of(at(0, 0, 0), 0), ContactPoint.of(at(1, 0, 0), 1), ContactPoint.of(at(0, 1, 0), 1));
         assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.of(sharp));
+        for (double far : new double[] {1e61, 1e100, 1e300}) {
+            List<Position> apart = List.of(at(0, 0, 0), at(far, 0, 0), at(0, far, 0), at(far, far, 0));
+            assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(apart));
+        }
     }
 
     @Test
