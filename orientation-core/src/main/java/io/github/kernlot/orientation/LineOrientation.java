@@ -99,7 +99,8 @@ public record LineOrientation(double plunge, double trend) {
      * with c the angle between its trend and the section.
      *
      * @param sectionTrend azimuth of the section, degrees in [0, 360]
-     * @return degrees in [-90, 90], negative where the line falls against the section's trend; 90 for any line that falls square to it
+     * @return degrees in [-90, 90], negative where the line falls against the section's trend; 90 for a vertical line and for any that
+     *     falls square to it
      * @throws IllegalArgumentException if the trend lies outside its range, or the line is horizontal and square to the section, where
      *     it shows as a point
      */
@@ -108,6 +109,9 @@ public record LineOrientation(double plunge, double trend) {
         if (plunge == 0 && aside == 0) {
             throw new IllegalArgumentException(this + " is square to a section along "
                     + Degrees.azimuthText(sectionTrend) + " and shows as a point");
+        }
+        if (plunge == 90) {
+            return 90;
         }
         double apparent = Degrees.atan2(Degrees.sin(plunge), Degrees.cos(plunge) * Math.abs(aside));
         return (aside < 0 ? -apparent : apparent) + 0.0;

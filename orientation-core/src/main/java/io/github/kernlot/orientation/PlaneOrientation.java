@@ -236,7 +236,8 @@ public record PlaneOrientation(double dip, double dipDirection) {
      */
     public double rakeFrom(double strikeEnd, LineOrientation line) {
         double rake = rake(line);
-        return isRightHandEnd(strikeEnd) || rake == 0 ? rake : 180 - rake;
+        double fromEnd = isRightHandEnd(strikeEnd) ? rake : 180 - rake;
+        return fromEnd < 180 ? fromEnd : 0;
     }
 
     /**

@@ -196,6 +196,9 @@ class MeetingPlanesTest {
         assertEquals(LineOrientation.ofPlungeAndTrend(90, 0), upright.lineAtRake(90));
         assertEquals(0.0, upright.rake(LineOrientation.ofPlungeAndTrend(0, 130)));
         assertEquals(0.0, upright.rakeFrom(130, LineOrientation.ofPlungeAndTrend(0, 130)));
+        // a rake of 1e-15 from one end is 180 from the other, but for rounding, and comes out as 0
+        PlaneOrientation steep = PlaneOrientation.ofDipAndDirection(60, 90);
+        assertEquals(0.0, steep.rakeFrom(180, LineOrientation.ofPlungeAndTrend(1e-15, 0)), 1e-14);
         assertEquals(90, upright.rake(LineOrientation.ofPlungeAndTrend(90, 17)), 1e-13);
     }
 
@@ -230,6 +233,10 @@ class MeetingPlanesTest {
                 "0.0/020.0 (plunge/trend) is square to a section along 110.0 and shows as a point",
                 () -> line.apparentPlunge(110));
         assertEquals(90, LineOrientation.ofPlungeAndTrend(5, 20).apparentPlunge(110));
+        // a vertical line has no trend against which a section could run
+        assertEquals(90, LineOrientation.ofPlungeAndTrend(90, 0).apparentPlunge(180));
+        assertEquals(
+                -90, LineOrientation.ofPlungeAndTrend(Math.nextDown(90.0), 0).apparentPlunge(180), 1e-12);
         for (double bad : new double[] {-1, 361, Double.NaN}) {
             assertThrows(IllegalArgumentException.class, () -> plane.apparentDip(bad));
             assertThrows(IllegalArgumentException.class, () -> line.apparentPlunge(bad));

@@ -50,7 +50,7 @@ public record OrientationBias(double cap) {
      */
     public double blindAlpha() {
         // asin by atan2, which keeps its digits near 90
-        return Degrees.atan2(1, Math.sqrt((cap - 1) * (cap + 1)));
+        return Degrees.atan2(1, Math.sqrt(cap - 1) * Math.sqrt(cap + 1));
     }
 
     /**

@@ -20,7 +20,7 @@ public record ConeMeeting(Kind kind, List<PlaneOrientation> planes, double gap) 
 
     /** How two cones of poles meet. */
     public enum Kind {
-        /** They cut each other: two planes, or four. */
+        /** They cut each other: two planes or four; three where one half only touches, one where both alphas are 0. */
         CROSSING,
         /** They only touch: a small error of an angle moves these planes far, or removes them. */
         TOUCHING,

@@ -78,6 +78,8 @@ class SetAlongCoreTest {
         assertFalse(WIDE.isCapped(6));
         assertEquals(Math.toDegrees(Math.asin(0.1)), WIDE.blindAlpha(), 1e-12);
         assertEquals(90, NONE.blindAlpha());
+        // sin x is x pi / 180 there
+        assertEquals(1e-200, OrientationBias.ofBlindAlpha(1e-200).blindAlpha(), 1e-214);
         assertEquals(
                 4, OrientationBias.ofBlindAlpha(Math.toDegrees(Math.asin(0.25))).cap(), 1e-12);
         assertEquals("weights up to 4.0, blind below alpha 14.5", OrientationBias.ASSUMED.toString());
