@@ -255,6 +255,19 @@ public final class CoreFrame {
     }
 
     /**
+     * How a slip in the ground shows on this core.
+     *
+     * @param slip the slip
+     * @return the plane on the core with the movement of the hanging wall, which lies on its down-hole or on its up-hole side
+     */
+    public CoreSlip toCore(Slip slip) {
+        CorePlane plane = toCore(slip.plane());
+        boolean hangingWallDownHole = fromCore(plane.normal()).dot(slip.plane().normal()) < 0;
+        return new CoreSlip(
+                plane, toCore(slip.hangingWall()), hangingWallDownHole ? HoleSense.DOWN_HOLE : HoleSense.UP_HOLE);
+    }
+
+    /**
      * What puts right the orientations that were read on this core while it lay in a cradle at another attitude, or that were computed
      * before a survey or a line was corrected: the rotation from the frame that was used to this one.
      *

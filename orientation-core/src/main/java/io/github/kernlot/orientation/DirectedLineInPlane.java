@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
 /**
@@ -19,6 +20,19 @@ public record DirectedLineInPlane(CorePlane plane, double gamma) {
      */
     public DirectedLineInPlane {
         gamma = LineInPlane.checked(plane, gamma);
+    }
+
+    /**
+     * An arrow from a gamma with a sign, as it is read by who counts both ways from the long axis.
+     *
+     * @param plane the plane, alpha below 90
+     * @param gamma where the head of the arrow lies, from the down-hole end of the long axis, positive clockwise looking down-hole,
+     *     degrees in [-180, 180]
+     * @return the line with gamma in [0, 360)
+     * @throws IllegalArgumentException if gamma lies outside its range or alpha is 90
+     */
+    public static DirectedLineInPlane ofSignedGamma(CorePlane plane, double gamma) {
+        return new DirectedLineInPlane(plane, Degrees.wrap360(Require.inRange("gamma", gamma, -180, 180, "degrees")));
     }
 
     /**

@@ -171,6 +171,9 @@ class DirectedLinesTest {
         assertEquals(plane.line(35), LineInPlane.ofSignedGamma(plane, 35));
         assertEquals(plane.line(180), LineInPlane.ofSignedGamma(plane, -180));
         assertThrows(IllegalArgumentException.class, () -> LineInPlane.ofSignedGamma(plane, 181));
+        assertEquals(plane.directedLine(325), DirectedLineInPlane.ofSignedGamma(plane, -35));
+        assertEquals(plane.directedLine(180), DirectedLineInPlane.ofSignedGamma(plane, -180));
+        assertThrows(IllegalArgumentException.class, () -> DirectedLineInPlane.ofSignedGamma(plane, -181));
         assertEquals(CorePlane.of(40, 120), CorePlane.ofPoleAngle(50, 120));
         assertThrows(IllegalArgumentException.class, () -> CorePlane.ofPoleAngle(-1, 120));
     }

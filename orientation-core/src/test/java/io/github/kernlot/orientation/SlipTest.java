@@ -89,6 +89,21 @@ class SlipTest {
         assertEquals(0, Math.IEEEremainder(slip.rake() - same.rake(), 360), 3e-12);
     }
 
+    /** Of an upright plane either block may be called the hanging wall, so that the movement of one block is compared. */
+    @Property
+    void aSlipGoesToCoreAndBack(@ForAll CoreFrame frame, @ForAll PlaneOrientation plane, @ForAll double turn) {
+        Slip slip = new Slip(plane, turn - 180);
+        CoreSlip shown = frame.toCore(slip);
+        DirectedLine inward = frame.toGeographic(shown.plane().facing(shown.block()));
+        Vector3D side = new Vector3D(inward.north(), inward.east(), inward.down());
+        assertTrue(side.dotProduct(Rotations.normal(plane)) < 0, "the block lies on the side of the dip direction");
+        assertEquals(0, frame.toGeographic(shown.movement()).angleTo(slip.hangingWall()), 3e-12);
+        Slip back = frame.toGeographic(shown);
+        assertEquals(0, plane.angleTo(back.plane()), 3e-12);
+        Assume.that(plane.dip() > 1e-9 && plane.dip() < 90 - 1e-9);
+        assertEquals(0, back.hangingWall().angleTo(slip.hangingWall()), 3e-12);
+    }
+
     @Property
     void onlyThePartOfAMovementInThePlaneCounts(@ForAll PlaneOrientation plane, @ForAll DirectedLine movement) {
         Assume.that(plane.pole().angleTo(movement.withoutArrow()) > 0.1);
