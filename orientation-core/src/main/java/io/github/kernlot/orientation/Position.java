@@ -60,7 +60,8 @@ public record Position(double easting, double northing, double elevation) {
     /** The coordinates with their names: {@code easting 100.00, northing 200.00, elevation 50.00 m}. */
     @Override
     public String toString() {
-        return String.format(
+        String text = String.format(
                 Locale.ROOT, "easting %.2f, northing %.2f, elevation %.2f m", easting, northing, elevation);
+        return text.replaceAll("-(0\\.00[, ])", "$1");
     }
 }

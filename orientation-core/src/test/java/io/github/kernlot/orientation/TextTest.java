@@ -79,6 +79,9 @@ class TextTest {
     void aDipThatRoundsToNoughtPrintsWithoutASign() {
         assertEquals("0.0/000.0 (dip/azimuth)", HoleDirection.ofDip(-0.04, 0).toString());
         assertEquals("-0.1/000.0 (dip/azimuth)", HoleDirection.ofDip(-0.06, 0).toString());
+        assertEquals(
+                "easting 0.00, northing -0.01, elevation 0.00 m",
+                Position.ofEastingNorthingElevation(-0.004, -0.006, -0.004).toString());
     }
 
     @Test

@@ -3,6 +3,7 @@ package io.github.kernlot.orientation.rock;
 import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,13 +15,23 @@ import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
  * The spacings between neighbouring members of a set, across its mean plane: {@code |n . (r2 - r1)|} between the places where the hole
  * pierces them.
  *
- * @param spacings metres, in the order of depth
+ * @param spacings one or more, metres, 0 or more, in the order of depth
  */
 public record SetSpacing(List<Double> spacings) {
 
-    /** Keeps the list for itself. */
+    /**
+     * Checks the spacings and keeps the list for itself.
+     *
+     * @throws IllegalArgumentException if there is no spacing, or one is negative or not finite
+     */
     public SetSpacing {
         spacings = List.copyOf(spacings);
+        if (spacings.isEmpty()) {
+            throw new IllegalArgumentException("there is no spacing; expected one or more");
+        }
+        for (double spacing : spacings) {
+            Require.notNegative("spacing", spacing, "m");
+        }
     }
 
     /**

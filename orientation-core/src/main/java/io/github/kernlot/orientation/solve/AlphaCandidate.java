@@ -13,7 +13,9 @@ import java.util.Optional;
  * @param residuals for each reading its alpha less the one that this plane would show there, degrees, in the order of the readings
  * @param chiSquare the sum of the squares of the residuals over their sigmas
  * @param weight how probable this plane is beside the other candidates: likelihoods that sum to one, all planes alike beforehand
- * @param estimate the plane with the covariance of its pole; empty where the alphas leave a way open, as nearly parallel holes do
+ * @param estimate the plane with the covariance of its pole, to first order; empty where the alphas leave a way open, as nearly
+ *     parallel holes do. Of few holes of which two or more cross the plane within three sigmas of alpha 90, where a cone is no wider
+ *     than its error, the cone of 95 % holds less: 87 to 92 % in simulations of four holes
  */
 public record AlphaCandidate(
         PlaneOrientation plane,

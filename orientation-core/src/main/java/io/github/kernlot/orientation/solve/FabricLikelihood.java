@@ -19,18 +19,29 @@ record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDevi
     private static final Vector AXIS = new Vector(1, 0, 0);
 
     /** A sharper fabric than this, in degrees, would fall between the nodes of any grid. */
-    static final double LEAST_SCATTER = 0.05;
+    private static final double LEAST_SCATTER = 0.05;
+
+    /** A wider one, in degrees, is as flat over the whole sphere. */
+    private static final double FLAT = 1e6;
 
     /** A hemisphere in square degrees. */
     private static final double HEMISPHERE = 2 * Math.PI * Math.toDegrees(1) * Math.toDegrees(1);
 
     static FabricLikelihood of(Fabric fabric, CorePlane shown, double alphaSigma, double betaSigma) {
-        double scatter = Math.max(fabric.sigma(), LEAST_SCATTER);
+        double scatter = scatter(fabric);
         return new FabricLikelihood(
                 pole(shown.alpha(), shown.beta()),
-                Math.hypot(scatter, alphaSigma),
-                Math.hypot(scatter, Degrees.cos(shown.alpha()) * betaSigma),
+                Math.hypot(scatter, flattest(alphaSigma)),
+                Math.hypot(scatter, Degrees.cos(shown.alpha()) * flattest(betaSigma)),
                 fabric.stray());
+    }
+
+    static double scatter(Fabric fabric) {
+        return Math.max(flattest(fabric.sigma()), LEAST_SCATTER);
+    }
+
+    static double flattest(double sigma) {
+        return Math.min(sigma, FLAT);
     }
 
     /** The normal on the down-hole side in core coordinates: axis, line, 90 clockwise of the line. */

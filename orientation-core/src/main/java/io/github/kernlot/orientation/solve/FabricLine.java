@@ -134,8 +134,8 @@ public final class FabricLine {
         }
 
         double precision() {
-            double scatter = Math.max(reading.fabric().sigma(), FabricLikelihood.LEAST_SCATTER);
-            double sigma = Math.hypot(scatter * lever(), reading.betaSigma());
+            double scatter = FabricLikelihood.scatter(reading.fabric());
+            double sigma = Math.hypot(scatter * lever(), FabricLikelihood.flattest(reading.betaSigma()));
             return 1 / (sigma * sigma);
         }
 

@@ -81,7 +81,7 @@ public record PlaneEstimate(
      * @return degrees, the long half axis of the one-sigma ellipse
      */
     public double greatestSigma() {
-        return Math.sqrt(half() + spread());
+        return larger() * Math.sqrt(half() + spread());
     }
 
     /**
@@ -92,8 +92,8 @@ public record PlaneEstimate(
     public double leastSigma() {
         // the determinant over the greater eigenvalue, which keeps the digits of a narrow ellipse
         double greatest = half() + spread();
-        double determinant = dipSigma * dipSigma * strikeSigma * strikeSigma * (1 - correlation * correlation);
-        return greatest == 0 ? 0 : Math.sqrt(Math.max(0, determinant / greatest));
+        double root = dip() * strike() * Math.sqrt((1 - correlation) * (1 + correlation));
+        return larger() * root / Math.sqrt(greatest);
     }
 
     /**
@@ -103,17 +103,29 @@ public record PlaneEstimate(
      * @return degrees in [0, 180); 0 for a circle
      */
     public double longAxis() {
-        double twice = Degrees.atan2(
-                2 * correlation * dipSigma * strikeSigma, dipSigma * dipSigma - strikeSigma * strikeSigma);
+        double twice = Degrees.atan2(2 * correlation * dip() * strike(), (dip() - strike()) * (dip() + strike()));
         return Degrees.wrap360(twice) / 2;
     }
 
     private double half() {
-        return (dipSigma * dipSigma + strikeSigma * strikeSigma) / 2;
+        return (dip() * dip() + strike() * strike()) / 2;
     }
 
     private double spread() {
-        return Math.hypot((dipSigma * dipSigma - strikeSigma * strikeSigma) / 2, correlation * dipSigma * strikeSigma);
+        return Math.hypot((dip() - strike()) * (dip() + strike()) / 2, correlation * dip() * strike());
+    }
+
+    /** The sigmas as parts of the larger one, whose squares neither overflow nor vanish. */
+    private double dip() {
+        return larger() == 0 ? 1 : dipSigma / larger();
+    }
+
+    private double strike() {
+        return larger() == 0 ? 1 : strikeSigma / larger();
+    }
+
+    private double larger() {
+        return Math.max(dipSigma, strikeSigma);
     }
 
     /**

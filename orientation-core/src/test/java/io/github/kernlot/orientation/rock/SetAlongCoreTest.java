@@ -177,6 +177,10 @@ class SetAlongCoreTest {
         assertEquals("4 spacings, mean 2.50 m, median 2.50 m", spacing.toString());
         assertTrue(new SetSpacing(List.of(1.0, 2.0)).variation().isEmpty());
         assertTrue(new SetSpacing(List.of(0.0, 0.0, 0.0)).variation().isEmpty());
+        for (double bad : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThrows(IllegalArgumentException.class, () -> new SetSpacing(List.of(1.0, bad)));
+        }
+        assertThrows(IllegalArgumentException.class, () -> new SetSpacing(List.of()));
     }
 
     @Test

@@ -260,6 +260,20 @@ class FabricLineTest {
     }
 
     @Test
+    void sigmasWithoutBoundsSayNothingAndGiveNumbers() {
+        for (double wide : new double[] {1e7, 1e160, 1e300}) {
+            Fabric vague = new Fabric(MEAN, wide, 0.5);
+            FabricReading reading = new FabricReading(100, CorePlane.of(42, 265), vague, wide, wide);
+            FabricLine line = FabricLine.of(PATH, List.of(reading), wide);
+            assertEquals(FabricLine.Standing.UNORIENTED, line.standing(90));
+            assertTrue(line.sigma() > 100, line.toString());
+            FabricWitness witness = line.witnesses().get(0);
+            double all = witness.memberProbability() + witness.turnedProbability() + witness.strayProbability();
+            assertEquals(1, all, 1e-9);
+        }
+    }
+
+    @Test
     void nothingToReadIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> FabricLine.of(PATH, List.of()));
         List<FabricReading> one = List.of(reading(new Fabric(MEAN, 5, 0), 42, 265));

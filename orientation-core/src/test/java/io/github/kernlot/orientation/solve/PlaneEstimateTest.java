@@ -59,6 +59,15 @@ class PlaneEstimateTest {
         assertEquals(Math.sqrt((5 - Math.sqrt(13)) / 2), estimate.leastSigma(), 1e-12);
         assertEquals(Math.toDegrees(Math.atan2(2, 3)) / 2, estimate.longAxis(), 1e-12);
         assertEquals(90, new PlaneEstimate(PLANE, 1, 2, 0).longAxis(), 1e-12);
+        assertEquals(0, new PlaneEstimate(PLANE, 0, 0, 0).longAxis());
+        assertEquals(0, new PlaneEstimate(PLANE, 0, 0, 0.5).leastSigma());
+        for (double scale : new double[] {1e-200, 1e200}) {
+            PlaneEstimate scaled = new PlaneEstimate(PLANE, 2 * scale, scale, 0.5);
+            assertEquals(scale * estimate.greatestSigma(), scaled.greatestSigma(), 1e-12 * scale);
+            assertEquals(scale * estimate.leastSigma(), scaled.leastSigma(), 1e-12 * scale);
+            assertEquals(estimate.longAxis(), scaled.longAxis(), 1e-12);
+            assertEquals(Math.min(90, scale * estimate.cone95()), scaled.cone95(), 1e-9 * scale);
+        }
     }
 
     @Test
