@@ -7,6 +7,7 @@ import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.solve.PlaneEstimate;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -18,8 +19,10 @@ import java.util.OptionalDouble;
  * @param alphaSigma standard deviation of the pole as alpha grows, which is that of alpha, degrees, 0 or more
  * @param roundSigma standard deviation of the pole round the core, which is that of beta times cos(alpha), degrees, 0 or more
  * @param correlation of the two, in [-1, 1]
+ * @param freedom how many degrees of freedom the sigmas were estimated with, 1 or more; infinite where they were known beforehand
  */
-public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double roundSigma, double correlation) {
+public record CorePlaneEstimate(
+        CorePlane plane, double alphaSigma, double roundSigma, double correlation, double freedom) {
 
     /** Farther than this many sigmas from where it does not exist an angle is told. */
     static final double SIGMAS_AWAY = 2;
@@ -30,12 +33,14 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
     /**
      * Checks the numbers.
      *
-     * @throws IllegalArgumentException if a sigma is negative or not finite, or the correlation lies outside [-1, 1]
+     * @throws IllegalArgumentException if a sigma is negative or not finite, the correlation lies outside [-1, 1], or there is less than one
+     *     degree of freedom
      */
     public CorePlaneEstimate {
         alphaSigma = Require.notNegative("alpha sigma", alphaSigma, "degrees");
         roundSigma = Require.notNegative("sigma round the core", roundSigma, "degrees");
         correlation = Require.inRange("correlation", correlation, -1, 1, "");
+        Require.inRange("degrees of freedom", freedom, 1, Double.POSITIVE_INFINITY, "");
     }
 
     /**
@@ -49,7 +54,7 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
      */
     public static CorePlaneEstimate ofAlphaAndBeta(CorePlane plane, double alphaSigma, double betaSigma) {
         double beta = Require.notNegative("beta sigma", betaSigma, "degrees");
-        return new CorePlaneEstimate(plane, alphaSigma, Degrees.cos(plane.alpha()) * beta, 0);
+        return new CorePlaneEstimate(plane, alphaSigma, Degrees.cos(plane.alpha()) * beta, 0, Double.POSITIVE_INFINITY);
     }
 
     /**
@@ -78,14 +83,15 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
                 + second.covariance(withBeta.cross(one), withBeta.cross(one));
         double both = first.covariance(two.cross(withAlpha), two.cross(withBeta))
                 + second.covariance(withAlpha.cross(one), withBeta.cross(one));
-        return of(plane, alpha, round, both);
+        return of(plane, alpha, round, both, Double.POSITIVE_INFINITY);
     }
 
     /** From variances and covariance in square degrees. */
-    static CorePlaneEstimate of(CorePlane plane, double alpha, double round, double covariance) {
+    static CorePlaneEstimate of(CorePlane plane, double alpha, double round, double covariance, double freedom) {
         double alphaSigma = Math.sqrt(Math.max(0, alpha));
         double roundSigma = Math.sqrt(Math.max(0, round));
-        return new CorePlaneEstimate(plane, alphaSigma, roundSigma, correlation(covariance, alphaSigma, roundSigma));
+        return new CorePlaneEstimate(
+                plane, alphaSigma, roundSigma, correlation(covariance, alphaSigma, roundSigma), freedom);
     }
 
     static double correlation(double covariance, double first, double second) {
@@ -123,9 +129,10 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
     }
 
     /**
-     * The radius of the cone about the pole that holds the true pole with 95 %, from both axes of the ellipse.
+     * The radius of the cone about the pole that holds the true pole with 95 %, from both axes of the ellipse; the fewer degrees of freedom
+     * the sigmas stand on, the wider ({@link PlaneEstimate#cone95}).
      *
-     * @return degrees
+     * @return degrees, at most 90; the same in the ground
      */
     public double cone95() {
         return ellipse().cone95();
@@ -133,7 +140,8 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
 
     /** The same ellipse on a plane of no meaning: its size does not hang on where it lies. */
     private PlaneEstimate ellipse() {
-        return new PlaneEstimate(PlaneOrientation.ofDipAndDirection(45, 0), alphaSigma, roundSigma, correlation);
+        return new PlaneEstimate(
+                PlaneOrientation.ofDipAndDirection(45, 0), alphaSigma, roundSigma, correlation, freedom);
     }
 
     /**
@@ -156,7 +164,8 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
                 inGround,
                 dipSigma,
                 strikeSigma,
-                correlation(covariance(withDip, withDipDirection), dipSigma, strikeSigma));
+                correlation(covariance(withDip, withDipDirection), dipSigma, strikeSigma),
+                freedom);
     }
 
     private static Vector onCore(double[] cosines, Vector ground) {
@@ -178,10 +187,16 @@ public record CorePlaneEstimate(CorePlane plane, double alphaSigma, double round
                 correlation);
     }
 
-    /** The plane and its sigmas: {@code alpha 41.0, beta 213.0, sigma 1.2 in alpha and 2.0 round the core}. */
+    /**
+     * The plane and its sigmas: {@code alpha 41.0, beta 213.0, sigma 1.2 in alpha and 2.0 round the core}, and the degrees of freedom where
+     * the sigmas were estimated.
+     */
     @Override
     public String toString() {
         return plane + ", sigma " + Degrees.text(alphaSigma) + " in alpha and " + Degrees.text(roundSigma)
-                + " round the core";
+                + " round the core"
+                + (freedom == Double.POSITIVE_INFINITY
+                        ? ""
+                        : String.format(Locale.ROOT, ", degrees of freedom %.0f", freedom));
     }
 }

@@ -70,8 +70,8 @@ public final class TraceFit {
 
     /**
      * The plane through points whose sigmas are not known: they are taken to be the same length along and round the core, and the scatter
-     * about the plane says how long. Three points leave nothing to say it, and up to six none is left out. Sigmas told by few points are
-     * themselves uncertain: in simulated traces of 8, 16 and 30 points the 95 % cone held the truth in 79, 89 and 93 %.
+     * about the plane says how long. Three points leave nothing to say it, up to six none is left out, and of more a point is given up only
+     * where chance would hardly give one so far off.
      *
      * @param core the diameter of the core
      * @param points three or more different ones, not all at one angle
@@ -125,7 +125,8 @@ public final class TraceFit {
 
     /**
      * The plane with the covariance of its pole. It is of first order: where a sigma comes near 20 degrees the points hardly fix a plane,
-     * and the truth is wider still.
+     * and the truth is wider still. Where the scatter tells the sigmas, the covariance is scaled by its unbiased variance, and the degrees of
+     * freedom are the points that were not left out, less three.
      *
      * @return the estimate; empty for three points of unknown sigma
      */

@@ -30,22 +30,11 @@ record TraceSolution(
     /** Points nearer to each other than this part of the radius lie at one place. */
     private static final double SAME = 1e-9;
 
-    /** Scatter below this part of the sigmas to scale is rounding. */
-    private static final double ROUNDING = 1e-6;
-
     /** Up to so many points of unknown sigma are all kept: they could not tell a wrong one. */
     private static final int TOO_FEW_TO_JUDGE = 6;
 
     /** If points scatter no more than this share of all fits, none is looked at with suspicion. */
     private static final double UNSUSPICIOUS = 0.999;
-
-    /** Of Gaussian residuals cut at 2.5 sigmas. */
-    private static final double SIGMA_WITHIN = 0.9546;
-
-    private static final double WITHIN = 2.5;
-
-    /** Over the root of the number of points: by how much all may scatter more than most without a wrong one (by trial). */
-    private static final double BY_CHANCE = 4;
 
     private static final double SINGULAR = 1e-11;
 
@@ -72,19 +61,9 @@ record TraceSolution(
         } else if (points.size() <= TOO_FEW_TO_JUDGE) {
             cut = new CutSearch(wall).byCost(Loss.SQUARES);
         } else {
-            CutSearch search = new CutSearch(wall);
-            Cut start = search.byMostPoints();
-            int[] near = within(wall, start, WITHIN * Math.max(ROUNDING, search.scale(start)));
-            Wall nearest = wall.only(near);
-            cut = new CutDescent(nearest, Loss.SQUARES).from(start);
-            double scale = rootMeanSquare(nearest.residuals(cut), near.length - 3) / SIGMA_WITHIN;
-            Cut ofAll = new CutDescent(wall, Loss.SQUARES).from(cut);
-            double scaleOfAll = rootMeanSquare(wall.residuals(ofAll), wall.size() - 3);
-            if (scaleOfAll <= (1 + BY_CHANCE / Math.sqrt(wall.size())) * scale) {
-                cut = ofAll;
-                scale = scaleOfAll;
-            }
-            loss = new Loss(Math.max(ROUNDING, scale));
+            SoundPoints sound = SoundPoints.among(wall);
+            cut = sound.cut();
+            loss = new Loss(sound.scale());
         }
         cut = new CutDescent(wall, loss).from(cut);
         return new Outcome(wall, cut, loss, known).solution(order, sigmas, datum, radius);
@@ -143,16 +122,6 @@ record TraceSolution(
                 && chiSquare > new ChiSquaredDistribution(null, free).inverseCumulativeProbability(UNSUSPICIOUS);
     }
 
-    private static int[] within(Wall wall, Cut cut, double limit) {
-        return IntStream.range(0, wall.size())
-                .filter(i -> Math.abs(wall.residual(cut, i)) <= limit)
-                .toArray();
-    }
-
-    private static double rootMeanSquare(double[] residuals, int free) {
-        return Math.sqrt(Arrays.stream(residuals).map(r -> r * r).sum() / free);
-    }
-
     /** The cut that was found and what follows from it. */
     private record Outcome(Wall wall, Cut cut, Loss loss, boolean known) {
 
@@ -170,7 +139,7 @@ record TraceSolution(
             boolean told = known || free > 0;
             double variance = known ? (wall.size() > 3 ? Loss.VARIANCE : 1) : free > 0 ? variance(residuals, kept) : 0;
             double factor = known ? 1 : Math.sqrt(variance / (loss.equals(Loss.SQUARES) ? 1 : Loss.VARIANCE));
-            double unit = known ? 1 : Math.max(ROUNDING, factor);
+            double unit = known ? 1 : Math.max(SoundPoints.ROUNDING, factor);
             Double[] placed = new Double[residuals.length];
             for (int i = 0; i < residuals.length; i++) {
                 placed[order[i]] = wall.size() == 3 ? 0 : side * residuals[i] / unit + 0.0;
@@ -190,7 +159,8 @@ record TraceSolution(
                                     plane,
                                     squareDegrees * covariance.get(0, 0),
                                     squareDegrees * covariance.get(1, 1),
-                                    squareDegrees * covariance.get(0, 1)))
+                                    squareDegrees * covariance.get(0, 1),
+                                    known ? Double.POSITIVE_INFINITY : free))
                             : Optional.empty(),
                     told ? axisDepthSigma(plane, named, covariance, variance, radius / 1000) : OptionalDouble.empty(),
                     told ? Optional.of(given.times(factor)) : Optional.empty(),
