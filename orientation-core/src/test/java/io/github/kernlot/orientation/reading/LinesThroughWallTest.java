@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.CoreLine;
 import io.github.kernlot.orientation.DirectedCoreLine;
+import java.util.List;
 import java.util.Random;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -86,9 +87,8 @@ class LinesThroughWallTest {
         double across = 0;
         double both = 0;
         for (int i = 0; i < draws; i++) {
-            Vector3D drawn = place(drawn(second, random))
-                    .subtract(place(drawn(first, random)))
-                    .normalize();
+            List<WallPoint> ends = Traces.disturbed(List.of(first, second), SIGMAS, random);
+            Vector3D drawn = place(ends.get(1)).subtract(place(ends.get(0))).normalize();
             double side = Math.signum(drawn.dotProduct(truth));
             double byAxis = side * Math.toDegrees(drawn.dotProduct(withAxis));
             double byRound = side * Math.toDegrees(drawn.dotProduct(round));
@@ -100,12 +100,6 @@ class LinesThroughWallTest {
         assertEquals(Math.sqrt(across), estimate.roundSigma(), 0.03 * estimate.roundSigma());
         assertEquals(
                 both, estimate.correlation() * estimate.axisSigma() * estimate.roundSigma(), 0.03 * (axis + across));
-    }
-
-    private static WallPoint drawn(WallPoint point, Random random) {
-        return WallPoint.of(
-                Traces.wrapped(point.angle() + SIGMAS.angle() * random.nextGaussian()),
-                point.depth() + SIGMAS.depthMillimetres() / 1000 * random.nextGaussian());
     }
 
     @Test

@@ -43,7 +43,7 @@ class TraceFitProperties {
         return points;
     }
 
-    @Property(tries = 60)
+    @Property(tries = 40)
     void turningTheAnglesTurnsBeta(
             @ForAll("alphas") double alpha,
             @ForAll @IntRange(max = 359) int beta,
@@ -66,7 +66,7 @@ class TraceFitProperties {
         assertEquals(fit.chiSquare(), turned.chiSquare(), 1e-4 * (1 + fit.chiSquare()));
     }
 
-    @Property(tries = 60)
+    @Property(tries = 40)
     void shiftingTheDepthsMovesNothingElse(
             @ForAll("alphas") double alpha,
             @ForAll @IntRange(max = 359) int beta,
@@ -94,7 +94,7 @@ class TraceFitProperties {
                         assertEquals(depth + shift, shifted.axisDepth().orElseThrow(), 1e-6 * (1 + Math.abs(depth))));
     }
 
-    @Property(tries = 60)
+    @Property(tries = 40)
     void theOrderOfThePointsDoesNotMatter(
             @ForAll("alphas") double alpha,
             @ForAll @IntRange(max = 359) int beta,

@@ -1,7 +1,6 @@
 package io.github.kernlot.orientation.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,32 +11,32 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The part of the wall that half core keeps, and the part of a trace that a piece of core holds. */
-class WallPartsTest {
+class WallCurveTest {
 
     private static final CoreDiameter CORE = CoreDiameter.N;
 
     @Test
-    void halfCoreKeepsHalfTheWall() {
-        HalfCore half = HalfCore.clockwiseFrom(300);
-        assertEquals(30, half.middle());
-        assertEquals(half, HalfCore.about(30));
-        for (double kept : new double[] {300, 359, 0, 30, 120}) {
-            assertTrue(half.holds(kept));
+    void theCurveIsTheSinusoid() {
+        CorePlane plane = CorePlane.of(25, 310);
+        WallCurve curve = WallCurve.crossing(plane, CORE, 30);
+        for (double angle = -360; angle <= 720; angle += 17) {
+            assertEquals(
+                    Traces.depth(plane, CORE, 30, angle), curve.depthAt(angle).orElseThrow(), 1e-12);
         }
-        for (double lost : new double[] {121, 210, 299}) {
-            assertFalse(half.holds(lost));
-        }
-        assertTrue(half.holdsDownHoleEnd(CorePlane.of(40, 10)));
-        assertFalse(half.holdsUpHoleEnd(CorePlane.of(40, 10)));
-        assertTrue(half.holdsUpHoleEnd(CorePlane.of(40, 200)));
-        assertFalse(half.holdsDownHoleEnd(CorePlane.of(40, 200)));
-        for (CorePlane endless : List.of(CorePlane.of(0, 10), CorePlane.perpendicular())) {
-            assertFalse(half.holdsDownHoleEnd(endless) || half.holdsUpHoleEnd(endless));
-        }
-        assertEquals("wall from 300.0 to 120.0", half.toString());
-        assertThrows(IllegalArgumentException.class, () -> HalfCore.clockwiseFrom(-1));
-        assertThrows(IllegalArgumentException.class, () -> HalfCore.about(Double.NaN));
+        WallPoint down = curve.downHoleEnd().orElseThrow();
+        WallPoint up = curve.upHoleEnd().orElseThrow();
+        assertEquals(310, down.angle(), 1e-9);
+        assertEquals(130, up.angle(), 1e-9);
+        assertEquals(TraceHeight.ofAlpha(25, CORE).millimetres(), (down.depth() - up.depth()) * 1000, 1e-9);
+        assertThrows(IllegalArgumentException.class, () -> curve.depthAt(Double.NaN));
+        assertThrows(IllegalArgumentException.class, () -> WallCurve.crossing(CorePlane.of(0, 3), CORE, 5));
+    }
+
+    @Test
+    void aCircleHasNoEnds() {
+        WallCurve circle = WallCurve.crossing(CorePlane.perpendicular(), CORE, 5);
+        assertTrue(circle.downHoleEnd().isEmpty() && circle.upHoleEnd().isEmpty());
+        assertEquals(5, circle.depthAt(77).orElseThrow());
     }
 
     /** The trace at alpha 20 is 131 mm high. */
@@ -81,6 +80,8 @@ class WallPartsTest {
         assertEquals(1, WallCurve.alongCore(30, 23.8, CORE).polylines(1, 2, 5).size());
         assertEquals(0, WallCurve.alongCore(30, 24, CORE).polylines(1, 2, 5).size());
         WallCurve curve = WallCurve.alongCore(30, 0, CORE);
+        assertTrue(curve.depthAt(20).isEmpty() && curve.axisDepth().isEmpty());
+        assertTrue(curve.downHoleEnd().isEmpty() && curve.upHoleEnd().isEmpty());
         assertThrows(IllegalArgumentException.class, () -> curve.polylines(2, 1, 5));
         assertThrows(IllegalArgumentException.class, () -> curve.polylines(1, 2, 0));
         assertThrows(IllegalArgumentException.class, () -> WallCurve.alongCore(30, -1, CORE));
