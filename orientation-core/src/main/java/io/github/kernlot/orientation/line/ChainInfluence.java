@@ -11,13 +11,16 @@ import java.util.function.UnaryOperator;
  */
 final class ChainInfluence {
 
+    /** Added to cos and sin, which changes no covariance: a turn is exact for small values of what is positive. */
+    private static final double ABOVE = 2;
+
     private final CircleGrid grid;
     private final CircularChain chain;
     private final List<double[]> slopes;
     private final double[] mean;
     private final double[] influences;
 
-    /** Messages of 1, cos and sin of the angle in question, carried to another angle. */
+    /** Messages of 1, 2 + cos and 2 + sin of the angle in question, carried to another angle. */
     private double[][] carried = {};
 
     private ChainInfluence(CircleGrid grid, CircularChain chain, List<double[]> slopes, double[] posterior) {
@@ -63,8 +66,8 @@ final class ChainInfluence {
         double[] sine = new double[grid.size()];
         for (int i = 0; i < grid.size(); i++) {
             double angle = Math.toRadians(grid.angle(i));
-            cosine[i] = message[i] * Math.cos(angle);
-            sine[i] = message[i] * Math.sin(angle);
+            cosine[i] = message[i] * (ABOVE + Math.cos(angle));
+            sine[i] = message[i] * (ABOVE + Math.sin(angle));
         }
         carried = new double[][] {message, cosine, sine};
     }
@@ -80,8 +83,8 @@ final class ChainInfluence {
             return;
         }
         double slope = overlap(carried[0], slopes.get(index), beyond) / whole;
-        double cosine = overlap(carried[1], slopes.get(index), beyond) / whole - mean[0] * slope;
-        double sine = overlap(carried[2], slopes.get(index), beyond) / whole - mean[1] * slope;
+        double cosine = overlap(carried[1], slopes.get(index), beyond) / whole - (ABOVE + mean[0]) * slope;
+        double sine = overlap(carried[2], slopes.get(index), beyond) / whole - (ABOVE + mean[1]) * slope;
         influences[index] = (sine * mean[0] - cosine * mean[1]) / (mean[0] * mean[0] + mean[1] * mean[1]);
         for (double[] part : carried) {
             for (int i = 0; i < part.length; i++) {

@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class CircularChain {
 
-    /** Rounding can leave a positive function negative by as little, and observations that exclude each other no mass at all. */
+    /** Observations that exclude each other leave no mass at all. */
     private static final double LEAST = 1e-150;
 
     private final CircleGrid grid;

@@ -1,32 +1,51 @@
 package io.github.kernlot.orientation.internal.circle;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * A Gaussian turn of an angle that happens with a probability, and a uniform one else.
  *
- * <p>A Fourier transform leaves 1e-16 of the greatest value of a message as noise everywhere. Where many marks agree, what they
- * leave far from them is much less, and it decides when marks further on say something else: so a narrow turn is a sum over
- * neighbours, whose terms are all positive and which keeps the small values as exactly as the great ones.
+ * <p>A Fourier transform is exact for what the grid resolves, but near the peak alone: what the grid does not resolve rings, and
+ * rounding leaves noise, round the whole circle. Where many marks agree, what they leave far from them is much less, and it decides
+ * when marks further on say something else. So what is far below the greatest value is worked out from neighbours, in terms that are
+ * all positive and keep the small values as well as the great ones. A turn of middling size is a sum over neighbours everywhere.
+ *
+ * <p>For messages that the grid resolves ({@link CircleGrid#resolving}) a turn of any variance is within 2e-7 of the greatest value of
+ * the wrapped Gaussian, whose harmonic k is exp(-variance k^2 / 2), and so are many turns of the wrapped Gaussian of their summed
+ * variance. What is below 1e-7 of the greatest value is right within 6 in 100 of itself in the tail of a Gaussian, and within 3 in 100 a
+ * turn where tails of several meet, as far as nine standard deviations of the turn reach. Nothing that was positive turns negative.
  */
 public final class GaussianTurn implements Transition {
 
-    /** The standard deviation, in steps of the grid, from which the sampled Gaussian has the right variance. */
-    private static final double SAMPLED = 0.8;
+    /** The standard deviation, in steps of the grid, from which the sampled Gaussian is within 2e-7 of the wrapped one. */
+    private static final double SAMPLED = 1.1;
 
-    /** From here on five angles can have the second and the fourth moment of a Gaussian with no weight below 0. */
-    private static final double FIVE = Math.sqrt(1 / 3.0);
+    /**
+     * From here on it is right within 4 exp(-2 pi^2 sigma^2), 3 in 100 and less, of what it makes of any exponential (Poisson's
+     * summation formula).
+     */
+    private static final double SUMMED = 0.5;
 
     /** The sum over neighbours ends where a Gaussian is 1e-18 of its height, and where a transform is faster. */
     private static final double REACH_IN_SIGMAS = 9;
 
     private static final int MOST_NEIGHBOURS = 128;
 
-    /** Below this part of the greatest value a transform's result is noise, or nearly. */
-    private static final double NOISE = 1e-10;
+    /** Below this part of the greatest value a transform's result is ringing and rounding, or nearly. */
+    private static final double FAR = 1e-7;
+
+    /** On a grid of fewer standard deviations nothing becomes as small as that. */
+    private static final double ROUND_IN_SIGMAS = 12;
+
+    /** Neighbours that differ by less lie on a straight line as well as on an exponential. */
+    private static final double FLAT = 0.9;
 
     private final CircleGrid grid;
     private final double held;
+    /** In steps of the grid, squared. */
+    private final double variance;
+
     private final double[] kernel;
     private final double[] spectrum;
 
@@ -40,27 +59,19 @@ public final class GaussianTurn implements Transition {
     public GaussianTurn(CircleGrid grid, double variance, double held) {
         this.grid = grid;
         this.held = held;
-        double sigma = Math.sqrt(variance) / grid.step();
-        boolean narrow = REACH_IN_SIGMAS * sigma <= Math.min(MOST_NEIGHBOURS, grid.size() / 2 - 1);
-        this.kernel = narrow ? kernel(sigma) : new double[0];
-        this.spectrum = narrow && (sigma >= FIVE || sigma == 0) ? new double[0] : gaussian(grid, variance);
+        this.variance = variance / (grid.step() * grid.step());
+        double sigma = Math.sqrt(this.variance);
+        boolean summed = sigma >= SAMPLED && REACH_IN_SIGMAS * sigma <= Math.min(MOST_NEIGHBOURS, grid.size() / 2 - 1);
+        this.kernel = sigma >= SUMMED && ROUND_IN_SIGMAS * sigma < grid.size() ? kernel(sigma) : new double[0];
+        this.spectrum = summed ? new double[0] : gaussian(grid, variance);
     }
 
     /** The weights of the neighbours on one side, from the angle itself on. */
     private static double[] kernel(double sigma) {
-        double variance = sigma * sigma;
-        if (sigma < FIVE) {
-            return new double[] {1 - variance, variance / 2};
-        }
-        if (sigma < SAMPLED) {
-            double far = (3 * variance * variance - variance) / 24;
-            double near = variance / 2 - 4 * far;
-            return new double[] {1 - 2 * near - 2 * far, near, far};
-        }
         double[] kernel = new double[1 + (int) Math.ceil(REACH_IN_SIGMAS * sigma)];
         double sum = 0;
         for (int i = 0; i < kernel.length; i++) {
-            kernel[i] = Math.exp(-i * i / (2 * variance));
+            kernel[i] = Math.exp(-i * i / (2 * sigma * sigma));
             sum += i == 0 ? kernel[i] : 2 * kernel[i];
         }
         double all = sum;
@@ -82,46 +93,102 @@ public final class GaussianTurn implements Transition {
 
     @Override
     public double[] down(double[] message) {
-        double[] turned = turned(message);
+        double slipped = held < 1 ? (1 - held) * grid.mass(message) / 360 : 0;
+        double[] turned = turned(message, slipped);
         if (held < 1) {
-            double slipped = (1 - held) * grid.mass(message) / 360;
             Arrays.setAll(turned, i -> held * turned[i] + slipped);
         }
         return turned;
     }
 
-    private double[] turned(double[] message) {
+    /** The Gaussian turn alone, which need not be exact far below something that will be added. */
+    private double[] turned(double[] message, double added) {
+        if (variance == 0) {
+            return message.clone();
+        }
         if (spectrum.length == 0) {
-            return kernel.length == 1 ? message.clone() : summed(message);
+            return summed(message);
         }
-        double[] transformed = grid.function(grid.spectrum(message).damped(spectrum));
-        if (kernel.length == 0 || held < 1) {
-            return transformed;
+        double[] turned = grid.function(grid.spectrum(message).damped(spectrum));
+        double far = FAR * Arrays.stream(turned).max().orElse(0);
+        boolean isNearlyUniform = kernel.length == 0 && variance > SUMMED;
+        if (far > added && !isNearlyUniform) {
+            IntToDoubleFunction beyond = kernel.length == 0 ? i -> parabolic(message, i) : sampled(message);
+            Arrays.setAll(turned, i -> turned[i] > far ? turned[i] : beyond.applyAsDouble(i));
+        } else {
+            Arrays.setAll(turned, i -> Math.max(turned[i], 0));
         }
-        double greatest = 0;
-        for (double value : transformed) {
-            greatest = Math.max(greatest, Math.abs(value));
-        }
-        double noise = NOISE * greatest;
-        double[] summed = summed(message);
-        Arrays.setAll(transformed, i -> Math.abs(transformed[i]) > noise ? transformed[i] : summed[i]);
-        return transformed;
+        return turned;
     }
 
-    private double[] summed(double[] message) {
+    /**
+     * The turn, by half a step or less, of the function whose logarithm is the parabola through a value and its neighbours: exact for
+     * the tail of one Gaussian. At the single angle where that meets the level of something else it may be off by a factor of some.
+     */
+    private double parabolic(double[] message, int index) {
+        double before = message[index == 0 ? message.length - 1 : index - 1];
+        double here = message[index];
+        double after = message[index == message.length - 1 ? 0 : index + 1];
+        double greatest = Math.max(here, Math.max(before, after));
+        double least = Math.min(here, Math.min(before, after));
+        if (least > FLAT * greatest || !(least > 0)) {
+            return here + variance / 2 * (before - 2 * here + after);
+        }
+        double rise = Math.log(after / here);
+        double fall = Math.log(here / before);
+        double slope = (rise + fall) / 2;
+        // a parabola that rises as fast as the turn's Gaussian falls has no integral
+        double rest = Math.max(0.5, 1 - variance * (rise - fall));
+        return Math.min(greatest, here * Math.exp(variance * slope * slope / (2 * rest)) / Math.sqrt(rest));
+    }
+
+    /** The sum over neighbours: of a wide turn at some angles only, within a sixteenth of its width of any, and logarithms between. */
+    private IntToDoubleFunction sampled(double[] message) {
+        int every = Integer.highestOneBit(Math.max(1, (int) (Math.sqrt(variance) / 8)));
+        if (every == 1 || message.length % every != 0) {
+            double[] summed = summed(message);
+            return i -> summed[i];
+        }
+        double[] round = round(message);
+        double[] logs = new double[message.length / every + 1];
+        Arrays.setAll(logs, i -> Math.log(sum(round, i * every % message.length)));
+        return i -> {
+            int below = i / every;
+            double part = (double) (i % every) / every;
+            return Math.exp(part == 0 ? logs[below] : (1 - part) * logs[below] + part * logs[below + 1]);
+        };
+    }
+
+    /** The message with as much of itself at either end as the kernel reaches. */
+    private double[] round(double[] message) {
         int size = message.length;
         int reach = kernel.length - 1;
         double[] round = new double[size + 2 * reach];
         System.arraycopy(message, size - reach, round, 0, reach);
         System.arraycopy(message, 0, round, reach, size);
         System.arraycopy(message, 0, round, reach + size, reach);
-        double[] summed = new double[size];
+        return round;
+    }
+
+    private double[] summed(double[] message) {
+        double[] round = round(message);
+        int reach = kernel.length - 1;
+        double[] summed = new double[message.length];
         for (int j = 0; j <= reach; j++) {
             double weight = j == 0 ? kernel[0] / 2 : kernel[j];
-            for (int i = 0; i < size; i++) {
+            for (int i = 0; i < summed.length; i++) {
                 summed[i] += weight * (round[reach + i - j] + round[reach + i + j]);
             }
         }
         return summed;
+    }
+
+    private double sum(double[] round, int index) {
+        int place = index + kernel.length - 1;
+        double sum = kernel[0] * round[place];
+        for (int j = 1; j < kernel.length; j++) {
+            sum += kernel[j] * (round[place - j] + round[place + j]);
+        }
+        return sum;
     }
 }
