@@ -6,6 +6,8 @@ import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
 
 /**
  * The bias by which a hole meets planes the less often the smaller their alpha: a set of planes is met in proportion to sin(alpha), so
@@ -121,7 +123,7 @@ public record OrientationBias(double cap) {
 
     /**
      * The mean plane of a set with its members weighted: the sum of their poles, each turned to the side of the sum, times its
-     * weight.
+     * weight. The sides are begun from the axis about which the weighted poles cluster, so that the order of the planes does not count.
      *
      * @param hole the direction of the hole in which all were met
      * @param planes the members of one set, one or more
@@ -132,7 +134,7 @@ public record OrientationBias(double cap) {
         if (planes.isEmpty()) {
             throw new IllegalArgumentException("there is no plane; expected one or more");
         }
-        Vector mean = Ways.normal(planes.get(0));
+        Vector mean = clusterAxis(hole, planes);
         for (int i = 0; i < 100; i++) {
             Vector sum = new Vector(0, 0, 0);
             for (PlaneOrientation plane : planes) {
@@ -149,6 +151,30 @@ public record OrientationBias(double cap) {
             mean = sum;
         }
         return PlaneOrientation.ofNormal(mean.north(), mean.east(), mean.down());
+    }
+
+    /** The eigenvector of the greatest eigenvalue of the weighted orientation tensor. */
+    private Vector clusterAxis(HoleDirection hole, List<PlaneOrientation> planes) {
+        double[][] tensor = new double[3][3];
+        for (PlaneOrientation plane : planes) {
+            Vector pole = Ways.normal(plane);
+            double[] parts = {pole.north(), pole.east(), pole.down()};
+            double weight = weight(Ways.alpha(hole, plane));
+            for (int i = 0; i < 3; i++) {
+                for (int k = 0; k < 3; k++) {
+                    // the same both ways to the last bit: the library takes a matrix that is not for one without
+                    // symmetry
+                    tensor[i][k] += weight * (parts[i] * parts[k]);
+                }
+            }
+        }
+        EigenDecomposition axes = new EigenDecomposition(new Array2DRowRealMatrix(tensor));
+        int strongest = 0;
+        for (int i = 1; i < 3; i++) {
+            strongest = axes.getRealEigenvalue(i) > axes.getRealEigenvalue(strongest) ? i : strongest;
+        }
+        double[] axis = axes.getEigenvector(strongest).toArray();
+        return new Vector(axis[0], axis[1], axis[2]);
     }
 
     /** The cap and what it hides: {@code weights up to 4.0, blind below alpha 14.5}. */

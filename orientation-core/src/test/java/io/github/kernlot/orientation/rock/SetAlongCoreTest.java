@@ -54,6 +54,24 @@ class SetAlongCoreTest {
     }
 
     @Test
+    void theMeanDoesNotCareForTheOrderOfAWideSet() {
+        HoleDirection hole = HoleDirection.ofPlunge(40, 70);
+        Random random = new Random(4);
+        for (int run = 0; run < 300; run++) {
+            List<PlaneOrientation> wide = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                wide.add(PlaneOrientation.ofNormal(
+                        1 + 0.4 * random.nextGaussian(), 0.4 * random.nextGaussian(), 0.4 * random.nextGaussian()));
+            }
+            PlaneOrientation mean = WIDE.weightedMean(hole, wide);
+            for (int i = 0; i < 8; i++) {
+                Collections.rotate(wide, 1);
+                assertEquals(0, mean.angleTo(WIDE.weightedMean(hole, wide)), 1e-9);
+            }
+        }
+    }
+
+    @Test
     void theMeanDoesNotCareForTheSideOfAPole() {
         // planes to both sides of vertical: their downward poles point apart
         List<PlaneOrientation> steep = List.of(
