@@ -106,7 +106,7 @@ public record LineOrientation(double plunge, double trend) {
      */
     public double apparentPlunge(double sectionTrend) {
         double aside = Degrees.cos(trend - Require.azimuth("section trend", sectionTrend));
-        if (plunge == 0 && aside == 0) {
+        if (plunge == 0 && Math.abs(aside) < Polar.ROUNDING) {
             throw new IllegalArgumentException(this + " is square to a section along "
                     + Degrees.azimuthText(sectionTrend) + " and shows as a point");
         }

@@ -206,7 +206,7 @@ public record PlaneOrientation(double dip, double dipDirection) {
      */
     public double apparentDip(double sectionTrend) {
         double along = Degrees.cos(dipDirection - Require.azimuth("section trend", sectionTrend));
-        if (isVertical() && along == 0) {
+        if (isVertical() && Math.abs(along) < Polar.ROUNDING) {
             throw new IllegalArgumentException(
                     this + " is the section along " + Degrees.azimuthText(sectionTrend) + " itself and shows no trace");
         }

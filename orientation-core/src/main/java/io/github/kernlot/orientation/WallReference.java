@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Polar;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 
@@ -99,9 +100,11 @@ public final class WallReference {
      * @return a number in [0, 1]: for the low and high side the sine of the inclination; 0 where the side does not exist
      */
     public double sharpness(HoleDirection direction) {
-        return kind == Kind.AZIMUTH
-                ? direction.vector().cross(towards()).length()
-                : Degrees.sin(direction.inclination());
+        if (kind != Kind.AZIMUTH) {
+            return Degrees.sin(direction.inclination());
+        }
+        double sine = direction.vector().cross(towards()).length();
+        return sine < Polar.ROUNDING ? 0 : sine;
     }
 
     /**
@@ -128,8 +131,11 @@ public final class WallReference {
     }
 
     private Vector across(Vector axis) {
-        // (t x d) x t is the part of d across t; both products vanish exactly where d lies along t
-        return axis.cross(towards()).cross(axis);
+        // (t x d) x t is the part of d across t; both products vanish exactly where d points straight down or up, and
+        // but for rounding where it is an azimuth and the opposite one
+        Vector product = axis.cross(towards());
+        boolean along = kind == Kind.AZIMUTH && product.length() < Polar.ROUNDING;
+        return along ? NOWHERE : product.cross(axis);
     }
 
     private Vector towards() {

@@ -210,6 +210,12 @@ class MeetingPlanesTest {
         assertRefused(
                 "90.0/040.0 (dip/dip direction) is the section along 130.0 itself and shows no trace",
                 () -> upright.apparentDip(130));
+        for (int tenths = 0; tenths < 3600; tenths++) {
+            PlaneOrientation section = PlaneOrientation.ofDipAndDirection(90, tenths / 10.0);
+            LineOrientation square = LineOrientation.ofPlungeAndTrend(0, tenths / 10.0);
+            assertThrows(IllegalArgumentException.class, () -> section.apparentDip(section.strike()));
+            assertThrows(IllegalArgumentException.class, () -> square.apparentPlunge(section.strike()));
+        }
         assertEquals(0.0, PlaneOrientation.ofDipAndDirection(30, 40).apparentDip(310));
         assertEquals(0.0, PlaneOrientation.ofDipAndDirection(0, 40).apparentDip(40));
     }

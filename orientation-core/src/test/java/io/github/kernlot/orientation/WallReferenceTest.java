@@ -32,7 +32,7 @@ class WallReferenceTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0, 12.3, 30, 45, 123.456, 200, 359.9})
+    @ValueSource(doubles = {0, 0.1, 12.3, 37.1, 30, 45, 123.456, 200, 359.9})
     void aHorizontalHoleAlongAnAzimuthHasNoSideNearestToIt(double azimuth) {
         HoleDirection along = HoleDirection.ofInclination(90, azimuth);
         WallReference reference = WallReference.azimuth(azimuth);
@@ -42,6 +42,10 @@ class WallReferenceTest {
                 "a horizontal hole along " + reference + " has no side nearest to it; use the low side",
                 refusal(() -> CoreFrame.at(along, reference, 0)));
         assertTrue(WallReference.lowSide().existsIn(along));
+        WallReference behind = WallReference.azimuth((azimuth + 180) % 360);
+        assertFalse(behind.existsIn(along));
+        assertEquals(0, behind.sharpness(along));
+        assertThrows(IllegalArgumentException.class, () -> CoreFrame.at(along, behind, 0));
     }
 
     @Test
