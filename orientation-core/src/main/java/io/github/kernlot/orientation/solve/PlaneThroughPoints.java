@@ -64,7 +64,7 @@ public final class PlaneThroughPoints {
      * @param points three points or more, not all on one line, each uncertain in every direction
      * @return the plane
      * @throws IllegalArgumentException if there are fewer than three points, they lie on one line (or at one place), or a point has
-     *     no uncertainty across the plane and could not be weighted against the others
+     *     no uncertainty in some direction, so that it could not be weighted against the others
      */
     public static PlaneThroughPoints of(List<ContactPoint> points) {
         List<PositionCovariance> covariances =
@@ -104,12 +104,10 @@ public final class PlaneThroughPoints {
                     "there are " + positions.size() + " points; expected three or more to carry a plane");
         }
         for (int i = 0; i < covariances.size(); i++) {
-            PositionCovariance each = covariances.get(i);
-            double variances = each.eastEast() * each.northNorth() * each.upUp();
-            if (!(variances > 0)) {
+            if (!covariances.get(i).isUncertainInEveryDirection()) {
                 throw new IllegalArgumentException(
                         "point " + (i + 1)
-                                + " has no uncertainty along a coordinate; expected sigmas above 0, or PlaneThroughPoints.ofPositions");
+                                + " has no uncertainty in some direction; expected sigmas above 0 and no full correlation, or PlaneThroughPoints.ofPositions");
             }
         }
         PointFit fit = new PointFit(positions, covariances);

@@ -19,6 +19,9 @@ public record PositionCovariance(
     /** How far below zero, as a part of the product of variances, rounding may bring a determinant. */
     private static final double ROUNDING = 1e-9;
 
+    /** A determinant that is a smaller part of the product of variances is rounding. */
+    private static final double LEAST_VOLUME = 1e-12;
+
     /**
      * Checks that this is a covariance.
      *
@@ -32,15 +35,21 @@ public record PositionCovariance(
         eastNorth = covariance("covariance of easting and northing", eastNorth, eastEast, northNorth);
         eastUp = covariance("covariance of easting and elevation", eastUp, eastEast, upUp);
         northUp = covariance("covariance of northing and elevation", northUp, northNorth, upUp);
-        double determinant = eastEast * northNorth * upUp
-                + 2 * eastNorth * eastUp * northUp
-                - eastEast * northUp * northUp
-                - northNorth * eastUp * eastUp
-                - upUp * eastNorth * eastNorth;
+        double determinant = determinant(eastEast, northNorth, upUp, eastNorth, eastUp, northUp);
         if (determinant < -ROUNDING * eastEast * northNorth * upUp) {
             throw new IllegalArgumentException("the covariances contradict each other: the determinant is "
                     + determinant + " m6; expected 0 or above");
         }
+    }
+
+    private static double determinant(double ee, double nn, double uu, double en, double eu, double nu) {
+        return ee * nn * uu + 2 * en * eu * nu - ee * nu * nu - nn * eu * eu - uu * en * en;
+    }
+
+    /** Whether no direction is known exactly, but for rounding. */
+    boolean isUncertainInEveryDirection() {
+        double volume = determinant(eastEast, northNorth, upUp, eastNorth, eastUp, northUp);
+        return volume > LEAST_VOLUME * eastEast * northNorth * upUp;
     }
 
     private static double covariance(String name, double value, double one, double other) {

@@ -343,6 +343,14 @@ class PlaneThroughPointsTest {
         List<ContactPoint> sharp = List.of(
                 ContactPoint.of(at(0, 0, 0), 0), ContactPoint.of(at(1, 0, 0), 1), ContactPoint.of(at(0, 1, 0), 1));
         assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.of(sharp));
+        // known exactly across the plane in which they lie, north = east
+        PositionCovariance alongOneLine = new PositionCovariance(1, 1, 1, 1, 1, 1);
+        List<ContactPoint> correlated =
+                List.of(at(0, 0, 0), at(10, 10, 0), at(0, 0, 10), at(10, 10, 11), at(5, 5, 3)).stream()
+                        .map(place -> ContactPoint.of(place, alongOneLine))
+                        .toList();
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.of(correlated));
+        assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.of(correlated.subList(0, 3)));
         for (double far : new double[] {1e61, 1e100, 1e300}) {
             List<Position> apart = List.of(at(0, 0, 0), at(far, 0, 0), at(0, far, 0), at(far, far, 0));
             assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(apart));
