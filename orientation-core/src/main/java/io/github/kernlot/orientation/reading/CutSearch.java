@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
+import org.apache.commons.math3.util.KthSelector;
 
 /**
  * Where to begin: the best of many cuts through three of the points each, so that points that do not belong spoil some of them and not
@@ -80,8 +81,7 @@ final class CutSearch {
 
     private double mostWithin(Cut cut) {
         double[] sizes = sizes(cut);
-        Arrays.sort(sizes);
-        return sizes[majority(sizes.length) - 1];
+        return new KthSelector().select(sizes, null, majority(sizes.length) - 1);
     }
 
     private double[] sizes(Cut cut) {

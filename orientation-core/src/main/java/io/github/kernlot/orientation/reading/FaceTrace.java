@@ -17,7 +17,8 @@ import java.util.stream.IntStream;
  * alpha but an apparent angle a, and every plane about the trace would show it: {@code tan(alpha) = tan(a) cos(beta - c)}, so that alpha
  * lies in [0, a] and beta within 90 degrees of c, the edge of the face to which the trace runs as it goes down-hole.
  *
- * @param apparentAngle acute angle between the trace and the core axis, degrees in [0, 90]
+ * @param apparentAngle acute angle a between the trace and the core axis, which is the greatest alpha that the plane may have, at right
+ *     angles to the face; degrees in [0, 90]
  * @param towards the edge c: its angle on the wall, clockwise looking down-hole from the reference line, degrees in [0, 360)
  */
 public record FaceTrace(double apparentAngle, double towards) {
@@ -52,15 +53,6 @@ public record FaceTrace(double apparentAngle, double towards) {
      */
     public CoreLine line() {
         return CoreLine.ofAxisAngleAndDelta(apparentAngle, towards);
-    }
-
-    /**
-     * The greatest alpha that the plane may have, at right angles to the face. The least is 0, along the face.
-     *
-     * @return the apparent angle, degrees in [0, 90]
-     */
-    public double greatestAlpha() {
-        return apparentAngle;
     }
 
     /**

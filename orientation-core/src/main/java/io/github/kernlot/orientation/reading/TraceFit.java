@@ -85,7 +85,8 @@ public final class TraceFit {
 
     /**
      * The plane through points whose sigmas are known but for a factor that both share, which the scatter about the plane tells. Three
-     * points leave nothing to tell it, and up to six none is left out.
+     * points leave nothing to tell it, up to six none is left out, and of more a point is given up only where chance would hardly give one so
+     * far off.
      *
      * @param core the diameter of the core
      * @param points three or more different ones, not all at one angle
@@ -156,7 +157,7 @@ public final class TraceFit {
     }
 
     /**
-     * The standard deviation of the depth at the axis.
+     * The standard deviation of the depth at the axis, with the degrees of freedom of the estimate.
      *
      * @return metres; empty where there is no such depth, or the sigmas are not known
      */

@@ -20,7 +20,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 public record PlaneEstimate(
         PlaneOrientation plane, double dipSigma, double strikeSigma, double correlation, double freedom) {
 
-    private static final int STRIPS = 512;
+    private static final int STRIPS = 128;
 
     /** Twice this many sigmas from horizontal a dip direction is told. */
     private static final double SIGMAS_FROM_FLAT = 2;

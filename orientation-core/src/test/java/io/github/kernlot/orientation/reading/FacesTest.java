@@ -60,10 +60,10 @@ class FacesTest {
         CorePlane plane = CorePlane.of(alpha, beta);
         CoreLine seen = trace(plane, edge);
         FaceTrace face = FaceTrace.of(seen.axisAngle(), seen.delta());
-        assertTrue(alpha <= face.greatestAlpha() + 1e-9);
+        assertTrue(alpha <= face.apparentAngle() + 1e-9);
         Assume.that(Math.abs(Math.cos(Math.toRadians(beta - edge))) > 1e-3);
         assertEquals(alpha, face.alphaAt(plane.beta()).orElseThrow(), 1e-6);
-        if (face.greatestAlpha() - alpha > 1e-6) {
+        if (face.apparentAngle() - alpha > 1e-6) {
             List<Double> betas = face.betasAt(alpha);
             assertTrue(
                     betas.stream().anyMatch(each -> Math.abs(Math.IEEEremainder(each - beta, 360)) < 1e-5),
@@ -71,7 +71,7 @@ class FacesTest {
         }
         for (CorePlane other : face.planes(7)) {
             assertEquals(90, apart(normal(other), line(face.line())), 1e-6);
-            assertTrue(other.alpha() <= face.greatestAlpha() + 1e-9);
+            assertTrue(other.alpha() <= face.apparentAngle() + 1e-9);
         }
         CoreFrame frame = CoreFrame.at(HoleDirection.ofDip(-60, 215), 40);
         List<PlaneOrientation> ground = face.toGeographic(frame, 7);
