@@ -81,12 +81,12 @@ public record LineInPlane(CorePlane plane, double gamma) {
      *
      * @param sense where the arrow points, down-hole or up-hole
      * @return the line
-     * @throws IllegalArgumentException if the line stands at right angles to the core axis (gamma 90 or 270), so that
+     * @throws IllegalArgumentException if the line stands at right angles to the core axis (gamma 90 or 270, but for rounding), so that
      *     neither end points down-hole; give the gamma of the arrow's head as {@link DirectedLineInPlane} then
      */
     public DirectedLineInPlane pointing(HoleSense sense) {
         double along = Degrees.cos(gamma);
-        if (along == 0) {
+        if (Math.abs(along) < Polar.ROUNDING) {
             throw new IllegalArgumentException("a line at gamma " + Degrees.azimuthText(gamma)
                     + " points neither down-hole nor up-hole; give the gamma"
                     + " of the arrow's head as DirectedLineInPlane");

@@ -155,7 +155,7 @@ class DirectedLinesTest {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> CoreLine.ofAxisAngleAndDelta(90, 20).pointing(HoleSense.DOWN_HOLE));
-        for (double gamma : new double[] {90, 270}) {
+        for (double gamma : new double[] {90, Math.nextUp(90.0), Math.nextDown(270.0), 270}) {
             LineInPlane line = CorePlane.of(40, 20).line(gamma);
             String message = assertThrows(IllegalArgumentException.class, () -> line.pointing(HoleSense.UP_HOLE))
                     .getMessage();
