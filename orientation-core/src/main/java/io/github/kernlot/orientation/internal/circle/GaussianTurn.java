@@ -174,10 +174,28 @@ public final class GaussianTurn implements Transition {
         double[] round = round(message);
         int reach = kernel.length - 1;
         double[] summed = new double[message.length];
-        for (int j = 0; j <= reach; j++) {
-            double weight = j == 0 ? kernel[0] / 2 : kernel[j];
+        for (int i = 0; i < summed.length; i++) {
+            summed[i] = kernel[0] * round[reach + i];
+        }
+        // four neighbours at once: the sums are fetched and stored a quarter as often
+        int j = 1;
+        for (; j + 3 <= reach; j += 4) {
+            double one = kernel[j];
+            double two = kernel[j + 1];
+            double three = kernel[j + 2];
+            double four = kernel[j + 3];
+            int left = reach - j;
+            int right = reach + j;
             for (int i = 0; i < summed.length; i++) {
-                summed[i] += weight * (round[reach + i - j] + round[reach + i + j]);
+                summed[i] += one * (round[left + i] + round[right + i])
+                        + two * (round[left - 1 + i] + round[right + 1 + i])
+                        + three * (round[left - 2 + i] + round[right + 2 + i])
+                        + four * (round[left - 3 + i] + round[right + 3 + i]);
+            }
+        }
+        for (; j <= reach; j++) {
+            for (int i = 0; i < summed.length; i++) {
+                summed[i] += kernel[j] * (round[reach - j + i] + round[reach + j + i]);
             }
         }
         return summed;
