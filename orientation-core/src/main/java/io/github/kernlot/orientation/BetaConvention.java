@@ -7,8 +7,7 @@ import io.github.kernlot.orientation.internal.Require;
  * How beta was read on the core: eight ways, which are four maps. Whether the line marks the low or the high side is not part of
  * it: that is the line angle, and makes sixteen ways of the eight without a fifth map.
  *
- * <p>Who reads delta by the same habit converts it alike, without the half turn of the apex; and gamma too, where the half turn tells the
- * two ends of a line with an arrow apart.
+ * <p>Who reads delta by the same habit converts it alike, without the half turn of the apex; gamma has a {@link GammaConvention}.
  *
  * @param sense the sense of rotation in which beta was counted
  * @param view where the reader looked while counting

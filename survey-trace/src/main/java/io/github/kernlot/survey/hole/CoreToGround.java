@@ -5,7 +5,9 @@ import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.CoreLine;
 import io.github.kernlot.orientation.CorePlane;
 import io.github.kernlot.orientation.DirectedLine;
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.HoleSense;
+import io.github.kernlot.orientation.LineInPlane;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
@@ -109,8 +111,7 @@ final class CoreToGround {
             return structure.coreLine().map(line -> frame.toGeographic(coreLine(structure, line)));
         }
         return structure.gamma().isPresent()
-                ? Optional.of(frame.toGeographic(corePlane(structure)
-                        .line(gamma(structure, structure.gamma().getAsDouble()))))
+                ? Optional.of(frame.toGeographic(lineInPlane(structure)))
                 : Optional.empty();
     }
 
@@ -120,14 +121,9 @@ final class CoreToGround {
             return frame.toGeographic(
                     coreLine(structure, structure.coreLine().get()).pointing(sense));
         }
-        CorePlane plane = corePlane(structure);
-        if (structure.gamma().isPresent()) {
-            // before gamma is turned over, which does not change the end that points down-hole
-            double head =
-                    plane.line(structure.gamma().getAsDouble()).pointing(sense).gamma();
-            return frame.toGeographic(plane.directedLine(gamma(structure, head)));
-        }
-        return frame.toGeographic(plane.facing(sense));
+        return structure.gamma().isPresent()
+                ? frame.toGeographic(lineInPlane(structure).pointing(sense))
+                : frame.toGeographic(corePlane(structure).facing(sense));
     }
 
     /** The plane in the house convention. */
@@ -149,9 +145,10 @@ final class CoreToGround {
         return isReadUpHole(structure) ? reading.withArrowUpHole() : reading;
     }
 
-    /** Read along an arrow that points up-hole, a line's gamma runs the other way; from which end does not matter to an axis. */
-    private double gamma(Structure structure, double gamma) {
-        return isReadUpHole(structure) ? Degrees.wrap360(-gamma) : gamma;
+    private LineInPlane lineInPlane(Structure structure) {
+        GammaConvention reading = settings.gamma();
+        GammaConvention house = isReadUpHole(structure) ? reading.withArrowUpHole() : reading;
+        return corePlane(structure).line(house.toHouse(structure.gamma().orElseThrow()));
     }
 
     private boolean isReadUpHole(Structure structure) {

@@ -1,6 +1,7 @@
 package io.github.kernlot.survey.hole;
 
 import io.github.kernlot.orientation.BetaConvention;
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.line.HandMethod;
 import io.github.kernlot.orientation.line.LineModel;
@@ -10,6 +11,7 @@ import io.github.kernlot.survey.North;
  * How holes are oriented.
  *
  * @param beta how beta was read in the log
+ * @param gamma how gamma was read in the log
  * @param model what is assumed of marks and of the line, with the side that the marks stand for, from the north of the survey as it
  *     was measured
  * @param handTolerance the mismatch up to which two marks agree by hand, degrees in (0, 180]
@@ -22,6 +24,7 @@ import io.github.kernlot.survey.North;
  */
 public record OrientationSettings(
         BetaConvention beta,
+        GammaConvention gamma,
         LineModel model,
         double handTolerance,
         int handNeighbours,
@@ -44,7 +47,7 @@ public record OrientationSettings(
     }
 
     /**
-     * The house convention for beta, the assumed model with marks of the low side, by hand a tolerance of 10 degrees and one
+     * The house conventions for beta and gamma, the assumed model with marks of the low side, by hand a tolerance of 10 degrees and one
      * neighbour, a limit of 15 degrees, azimuths from grid north, no structure as a witness, a factor of 3
      * (assumed) for marks of runs with findings, and depths of structures within 0.05 m (assumed).
      *
@@ -52,7 +55,16 @@ public record OrientationSettings(
      */
     public static OrientationSettings assumed() {
         return new OrientationSettings(
-                BetaConvention.HOUSE, LineModel.assumed(), 10, 1, 15, North.GRID, FabricSettings.off(), 3, 0.05);
+                BetaConvention.HOUSE,
+                GammaConvention.HOUSE,
+                LineModel.assumed(),
+                10,
+                1,
+                15,
+                North.GRID,
+                FabricSettings.off(),
+                3,
+                0.05);
     }
 
     /**
@@ -63,6 +75,27 @@ public record OrientationSettings(
      */
     public OrientationSettings withBeta(BetaConvention other) {
         return new OrientationSettings(
+                other,
+                gamma,
+                model,
+                handTolerance,
+                handNeighbours,
+                lineSigmaLimit,
+                output,
+                fabric,
+                runFindingFactor,
+                depthSigma);
+    }
+
+    /**
+     * The same settings for another reading of gamma.
+     *
+     * @param other how gamma was read
+     * @return the settings
+     */
+    public OrientationSettings withGamma(GammaConvention other) {
+        return new OrientationSettings(
+                beta,
                 other,
                 model,
                 handTolerance,
@@ -83,6 +116,7 @@ public record OrientationSettings(
     public OrientationSettings withModel(LineModel other) {
         return new OrientationSettings(
                 beta,
+                gamma,
                 other,
                 handTolerance,
                 handNeighbours,
@@ -103,7 +137,16 @@ public record OrientationSettings(
      */
     public OrientationSettings withHandRule(double tolerance, int neighbours) {
         return new OrientationSettings(
-                beta, model, tolerance, neighbours, lineSigmaLimit, output, fabric, runFindingFactor, depthSigma);
+                beta,
+                gamma,
+                model,
+                tolerance,
+                neighbours,
+                lineSigmaLimit,
+                output,
+                fabric,
+                runFindingFactor,
+                depthSigma);
     }
 
     /**
@@ -115,7 +158,16 @@ public record OrientationSettings(
      */
     public OrientationSettings withLineSigmaLimit(double degrees) {
         return new OrientationSettings(
-                beta, model, handTolerance, handNeighbours, degrees, output, fabric, runFindingFactor, depthSigma);
+                beta,
+                gamma,
+                model,
+                handTolerance,
+                handNeighbours,
+                degrees,
+                output,
+                fabric,
+                runFindingFactor,
+                depthSigma);
     }
 
     /**
@@ -127,6 +179,7 @@ public record OrientationSettings(
     public OrientationSettings withOutput(North other) {
         return new OrientationSettings(
                 beta,
+                gamma,
                 model,
                 handTolerance,
                 handNeighbours,
@@ -146,6 +199,7 @@ public record OrientationSettings(
     public OrientationSettings withFabric(FabricSettings other) {
         return new OrientationSettings(
                 beta,
+                gamma,
                 model,
                 handTolerance,
                 handNeighbours,
@@ -165,7 +219,7 @@ public record OrientationSettings(
      */
     public OrientationSettings withRunFindingFactor(double factor) {
         return new OrientationSettings(
-                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, factor, depthSigma);
+                beta, gamma, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, factor, depthSigma);
     }
 
     /**
@@ -177,6 +231,15 @@ public record OrientationSettings(
      */
     public OrientationSettings withDepthSigma(double metres) {
         return new OrientationSettings(
-                beta, model, handTolerance, handNeighbours, lineSigmaLimit, output, fabric, runFindingFactor, metres);
+                beta,
+                gamma,
+                model,
+                handTolerance,
+                handNeighbours,
+                lineSigmaLimit,
+                output,
+                fabric,
+                runFindingFactor,
+                metres);
     }
 }

@@ -67,6 +67,7 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             word("mark.side", "low", SIDES),
             word("beta.sense", "clockwise", SENSES),
             word("beta.apex", "down-hole", APEXES),
+            word("gamma.sense", "clockwise", SENSES),
             number("mark.sensor_sigma_deg", "1.0", NumberRange.SIGMA_OR_NONE),
             number("mark.level_sigma_deg", "2.0", NumberRange.SIGMA_OR_NONE),
             number("mark.pencil_sigma_mm", "0.5", NumberRange.SIGMA_OR_NONE),

@@ -2,6 +2,7 @@ package io.github.kernlot.survey.table;
 
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreDiameter;
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.orientation.line.LineDrift;
 import io.github.kernlot.orientation.line.LineModel;
@@ -192,6 +193,10 @@ final class JobSettings {
                         word("beta.sense", JobKey.SENSES),
                         BetaConvention.View.DOWN_HOLE,
                         word("beta.apex", JobKey.APEXES)),
+                new GammaConvention(
+                        word("gamma.sense", JobKey.SENSES),
+                        BetaConvention.View.DOWN_HOLE,
+                        GammaConvention.Zero.LONG_AXIS_DOWN_HOLE),
                 model,
                 number("hand.tolerance_deg"),
                 (int) number("hand.neighbours"),

@@ -208,6 +208,25 @@ class CoreLineColumnsTest {
         assertEquals(0, arrow(turned).angleTo(read), WRITTEN);
     }
 
+    /** Counted anticlockwise gamma is 360 - gamma, along an arrow up-hole once more; beta.sense does not touch it. */
+    @ParameterizedTest
+    @CsvSource({"down-hole, 325", "up-hole, 35"})
+    void gammaHasASenseOfItsOwn(String lineArrow, String gamma) throws IOException {
+        NamedCsvRecord read = oriented(straight(90, 60, "S-1,50,vein,40,120,35,,,down-hole\n"))
+                .get(0);
+        String beta = lineArrow.equals("down-hole") ? "240" : "300";
+        NamedCsvRecord counted = oriented(straight(
+                                90,
+                                60,
+                                "S-1,50,vein,40," + beta + "," + gamma + ",,,down-hole\n",
+                                "beta.sense = anticlockwise",
+                                "gamma.sense = anticlockwise")
+                        .put("lines.csv", "hole_id,from_m,to_m,arrow\nS-1,0,100," + lineArrow + "\n"))
+                .get(0);
+        assertEquals(0, arrow(counted).angleTo(arrow(read)), WRITTEN);
+        assertEquals(read.getField("plunge_deg"), counted.getField("plunge_deg"));
+    }
+
     private static Vector3D vector(DirectedLine line) {
         return new Vector3D(line.north(), line.east(), line.down());
     }
