@@ -15,11 +15,17 @@ import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.line.Fabric;
 import io.github.kernlot.orientation.line.FabricReading;
+import io.github.kernlot.orientation.line.LineAngle;
+import io.github.kernlot.orientation.line.LineModel;
+import io.github.kernlot.orientation.line.LinePosterior;
+import io.github.kernlot.orientation.line.MarkNoise;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class FabricLineTest {
 
@@ -67,6 +73,31 @@ class FabricLineTest {
         assertEquals(1, witness.memberProbability(), 1e-9);
         assertEquals(FabricLine.Standing.ORIENTED, line.standing(15));
         assertEquals(FabricLine.Standing.UNORIENTED, line.standing(5));
+    }
+
+    /**
+     * The same readings as witnesses of a line without a mark: that sums alphas and betas apart, this scatters poles on the sphere. Where
+     * the fabric is tight and not near alpha 0 or 90 both must say the same.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 25", "1, 45", "1, 60", "12, 25", "12, 45", "12, 60"})
+    void aLineWithoutAMarkIsOrientedAlike(int count, double alpha) {
+        Random random = new Random(11);
+        Fabric fabric = new Fabric(CoreFrame.at(HOLE, 40).toGeographic(CorePlane.of(alpha, 200)), 3, 0.05);
+        List<FabricReading> readings = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            readings.add(simulated(fabric, HOLE, 130, random));
+        }
+        LineAngle sphere = FabricLine.of(PATH, readings).lineAt(100, WallReference.lowSide());
+        // no error that marks share
+        LinePosterior line = LineModel.assumed()
+                .withNoise(new MarkNoise(1, 2, 0.5, 1, 0))
+                .reconcile(PATH, List.of(), List.of())
+                .withWitnesses(readings)
+                .at(100)
+                .orElseThrow();
+        assertEquals(0, Degrees.wrap180(sphere.mean() - line.mean()), 0.1 * line.sigma());
+        assertEquals(sphere.sigma(), line.sigma(), 0.05 * line.sigma());
     }
 
     @Test
