@@ -2,6 +2,7 @@ package io.github.kernlot.orientation;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
+import java.util.Locale;
 
 /**
  * How beta was read on the core: eight ways, which are four maps. Whether the line marks the low or the high side is not part of
@@ -83,5 +84,15 @@ public record BetaConvention(Sense sense, View view, Apex apex) {
         double checked = Require.azimuth("beta", beta);
         boolean mirrored = (sense == Sense.CLOCKWISE) != (view == View.DOWN_HOLE);
         return Degrees.wrap360((mirrored ? -checked : checked) + (apex == Apex.UP_HOLE ? 180 : 0));
+    }
+
+    /** In words: {@code beta clockwise looking down-hole to the down-hole end}. */
+    @Override
+    public String toString() {
+        return "beta " + words(sense, view) + " to the " + (apex == Apex.DOWN_HOLE ? "down-hole" : "up-hole") + " end";
+    }
+
+    static String words(Sense sense, View view) {
+        return sense.name().toLowerCase(Locale.ROOT) + " looking " + (view == View.DOWN_HOLE ? "down-hole" : "up-hole");
     }
 }

@@ -23,18 +23,20 @@ public record GammaConvention(BetaConvention.Sense sense, BetaConvention.View vi
     /** An end of an axis of the ellipse in which the plane cuts the core. */
     public enum Zero {
         /** The long axis' end farther from the collar. */
-        LONG_AXIS_DOWN_HOLE(0),
+        LONG_AXIS_DOWN_HOLE(0, "down-hole end of the long"),
         /** The short axis' end a quarter turn clockwise, looking down-hole, of the long axis' down-hole end. */
-        SHORT_AXIS_CLOCKWISE(90),
+        SHORT_AXIS_CLOCKWISE(90, "clockwise end of the short"),
         /** The long axis' end nearer to the collar. */
-        LONG_AXIS_UP_HOLE(180),
+        LONG_AXIS_UP_HOLE(180, "up-hole end of the long"),
         /** The short axis' end a quarter turn anticlockwise, looking down-hole, of the long axis' down-hole end. */
-        SHORT_AXIS_ANTICLOCKWISE(270);
+        SHORT_AXIS_ANTICLOCKWISE(270, "anticlockwise end of the short");
 
         private final double house;
+        private final String words;
 
-        Zero(double house) {
+        Zero(double house, String words) {
             this.house = house;
+            this.words = words;
         }
 
         private Zero opposite() {
@@ -85,5 +87,11 @@ public record GammaConvention(BetaConvention.Sense sense, BetaConvention.View vi
 
     private double counted(double gamma) {
         return (sense == BetaConvention.Sense.CLOCKWISE) == (view == BetaConvention.View.DOWN_HOLE) ? gamma : -gamma;
+    }
+
+    /** In words: {@code gamma clockwise looking down-hole from the down-hole end of the long axis}. */
+    @Override
+    public String toString() {
+        return "gamma " + BetaConvention.words(sense, view) + " from the " + zero.words + " axis";
     }
 }

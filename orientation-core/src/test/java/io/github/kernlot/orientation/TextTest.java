@@ -26,7 +26,13 @@ class TextTest {
                 WallReference.highSide().toString(),
                 WallReference.north().toString(),
                 WallReference.azimuth(12.5).toString(),
-                Position.ofEastingNorthingElevation(100, 200, 50).toString());
+                Position.ofEastingNorthingElevation(100, 200, 50).toString(),
+                BetaConvention.HOUSE.toString(),
+                new GammaConvention(
+                                BetaConvention.Sense.ANTICLOCKWISE,
+                                BetaConvention.View.UP_HOLE,
+                                GammaConvention.Zero.SHORT_AXIS_CLOCKWISE)
+                        .toString());
     }
 
     private static final List<String> EXPECTED = List.of(
@@ -44,7 +50,9 @@ class TextTest {
             "high side",
             "north",
             "azimuth 012.5",
-            "easting 100.00, northing 200.00, elevation 50.00 m");
+            "easting 100.00, northing 200.00, elevation 50.00 m",
+            "beta clockwise looking down-hole to the down-hole end",
+            "gamma anticlockwise looking up-hole from the clockwise end of the short axis");
 
     @Test
     void valuesPrintAsTheyAreWritten() {

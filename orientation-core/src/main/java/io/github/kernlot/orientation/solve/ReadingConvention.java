@@ -62,13 +62,10 @@ public record ReadingConvention(BetaConvention beta, LineSide side, DipSign dipS
     /** In words: {@code beta clockwise looking down-hole to the down-hole end, line low, dip as given}. */
     @Override
     public String toString() {
-        return "beta " + words(beta.sense()) + " looking " + words(beta.view()) + " to the " + words(beta.apex())
-                + " end, line " + words(side) + ", dip "
-                + words(dipSign);
+        return beta + ", line " + words(side) + ", dip " + words(dipSign);
     }
 
     private static String words(Enum<?> value) {
-        String name = value.name().toLowerCase(Locale.ROOT);
-        return name.endsWith("hole") ? name.replace('_', '-') : name.replace('_', ' ');
+        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }
