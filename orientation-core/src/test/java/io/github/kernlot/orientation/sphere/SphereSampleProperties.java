@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -72,6 +73,15 @@ class SphereSampleProperties {
         assertEquals(
                 sample.outlier().orElseThrow().index(),
                 turned.outlier().orElseThrow().index());
+    }
+
+    /** Low places of the sum that few starts lead to, that lie across an edge or beside an axis of the sample. */
+    @Example
+    void theLowestOfSeveralLowPlacesIsFoundWhicheverWayTheSampleIsTurned() {
+        aTurnedSampleHasTheTurnedAnswers(38, 3.01, 44189);
+        aTurnedSampleHasTheTurnedAnswers(5, 2.03, -52038);
+        aTurnedSampleHasTheTurnedAnswers(6, 10.66, -27262);
+        aTurnedSampleHasTheTurnedAnswers(6, 82.67, 57056);
     }
 
     @Property(tries = 50)
