@@ -19,10 +19,10 @@ import java.util.OptionalDouble;
  * @param alphaSigma standard deviation of the pole as alpha grows, which is that of alpha, degrees, 0 or more
  * @param roundSigma standard deviation of the pole round the core, which is that of beta times cos(alpha), degrees, 0 or more
  * @param correlation of the two, in [-1, 1]
- * @param freedom how many degrees of freedom the sigmas were estimated with, 1 or more; infinite where they were known beforehand
+ * @param degreesOfFreedom how many degrees of freedom the sigmas were estimated with, 1 or more; infinite where they were known beforehand
  */
 public record CorePlaneEstimate(
-        CorePlane plane, double alphaSigma, double roundSigma, double correlation, double freedom) {
+        CorePlane plane, double alphaSigma, double roundSigma, double correlation, double degreesOfFreedom) {
 
     /** Farther than this many sigmas from where it does not exist an angle is told. */
     static final double SIGMAS_AWAY = 2;
@@ -40,7 +40,7 @@ public record CorePlaneEstimate(
         alphaSigma = Require.notNegative("alpha sigma", alphaSigma, "degrees");
         roundSigma = Require.notNegative("sigma round the core", roundSigma, "degrees");
         correlation = Require.inRange("correlation", correlation, -1, 1, "");
-        Require.inRange("degrees of freedom", freedom, 1, Double.POSITIVE_INFINITY, "");
+        Require.inRange("degrees of freedom", degreesOfFreedom, 1, Double.POSITIVE_INFINITY, "");
     }
 
     /**
@@ -87,11 +87,12 @@ public record CorePlaneEstimate(
     }
 
     /** From variances and covariance in square degrees. */
-    static CorePlaneEstimate of(CorePlane plane, double alpha, double round, double covariance, double freedom) {
+    static CorePlaneEstimate of(
+            CorePlane plane, double alpha, double round, double covariance, double degreesOfFreedom) {
         double alphaSigma = Math.sqrt(Math.max(0, alpha));
         double roundSigma = Math.sqrt(Math.max(0, round));
         return new CorePlaneEstimate(
-                plane, alphaSigma, roundSigma, correlation(covariance, alphaSigma, roundSigma), freedom);
+                plane, alphaSigma, roundSigma, correlation(covariance, alphaSigma, roundSigma), degreesOfFreedom);
     }
 
     static double correlation(double covariance, double first, double second) {
@@ -141,7 +142,7 @@ public record CorePlaneEstimate(
     /** The same ellipse on a plane of no meaning: its size does not hang on where it lies. */
     private PlaneEstimate ellipse() {
         return new PlaneEstimate(
-                PlaneOrientation.ofDipAndDirection(45, 0), alphaSigma, roundSigma, correlation, freedom);
+                PlaneOrientation.ofDipAndDirection(45, 0), alphaSigma, roundSigma, correlation, degreesOfFreedom);
     }
 
     /**
@@ -165,7 +166,7 @@ public record CorePlaneEstimate(
                 dipSigma,
                 strikeSigma,
                 correlation(covariance(withDip, withDipDirection), dipSigma, strikeSigma),
-                freedom);
+                degreesOfFreedom);
     }
 
     private static Vector onCore(double[] cosines, Vector ground) {
@@ -195,8 +196,8 @@ public record CorePlaneEstimate(
     public String toString() {
         return plane + ", sigma " + Degrees.text(alphaSigma) + " in alpha and " + Degrees.text(roundSigma)
                 + " round the core"
-                + (freedom == Double.POSITIVE_INFINITY
+                + (degreesOfFreedom == Double.POSITIVE_INFINITY
                         ? ""
-                        : String.format(Locale.ROOT, ", degrees of freedom %.0f", freedom));
+                        : String.format(Locale.ROOT, ", degrees of freedom %.0f", degreesOfFreedom));
     }
 }

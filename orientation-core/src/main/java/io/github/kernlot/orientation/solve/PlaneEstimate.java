@@ -15,10 +15,10 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @param dipSigma standard deviation of the pole as the dip grows, which is that of the dip, degrees, 0 or more
  * @param strikeSigma standard deviation of the pole along strike, degrees on the sphere, 0 or more
  * @param correlation of the two, in [-1, 1]
- * @param freedom how many degrees of freedom the sigmas were estimated with, 1 or more; infinite where they were known beforehand
+ * @param degreesOfFreedom how many degrees of freedom the sigmas were estimated with, 1 or more; infinite where they were known beforehand
  */
 public record PlaneEstimate(
-        PlaneOrientation plane, double dipSigma, double strikeSigma, double correlation, double freedom) {
+        PlaneOrientation plane, double dipSigma, double strikeSigma, double correlation, double degreesOfFreedom) {
 
     private static final int STRIPS = 128;
 
@@ -35,7 +35,7 @@ public record PlaneEstimate(
         dipSigma = Require.notNegative("dip sigma", dipSigma, "degrees");
         strikeSigma = Require.notNegative("strike sigma", strikeSigma, "degrees");
         correlation = Require.inRange("correlation", correlation, -1, 1, "");
-        Require.inRange("degrees of freedom", freedom, 1, Double.POSITIVE_INFINITY, "");
+        Require.inRange("degrees of freedom", degreesOfFreedom, 1, Double.POSITIVE_INFINITY, "");
     }
 
     /**
@@ -60,7 +60,7 @@ public record PlaneEstimate(
         return new PlaneEstimate(plane, Math.toDegrees(dipSigma), Math.toDegrees(strikeSigma), correlation);
     }
 
-    PlaneEstimate withFreedom(double estimated) {
+    PlaneEstimate withDegreesOfFreedom(double estimated) {
         return new PlaneEstimate(plane, dipSigma, strikeSigma, correlation, estimated);
     }
 
@@ -153,9 +153,9 @@ public record PlaneEstimate(
             double reach = Math.hypot(Degrees.cos(angle), ratio * Degrees.sin(angle));
             double half = Math.pow(radius / reach, 2) / 2;
             // P(outside) = exp(-r^2 / 2) in sigmas, and (1 + r^2 / f)^(-f / 2) with f degrees of freedom
-            sum += freedom == Double.POSITIVE_INFINITY
+            sum += degreesOfFreedom == Double.POSITIVE_INFINITY
                     ? Math.exp(-half)
-                    : Math.exp(-freedom / 2 * Math.log1p(2 * half / freedom));
+                    : Math.exp(-degreesOfFreedom / 2 * Math.log1p(2 * half / degreesOfFreedom));
         }
         return sum / STRIPS;
     }
@@ -168,8 +168,8 @@ public record PlaneEstimate(
     public String toString() {
         return plane + ", sigma " + Degrees.text(dipSigma) + " in dip and " + Degrees.text(strikeSigma)
                 + " along strike"
-                + (freedom == Double.POSITIVE_INFINITY
+                + (degreesOfFreedom == Double.POSITIVE_INFINITY
                         ? ""
-                        : String.format(Locale.ROOT, ", degrees of freedom %.0f", freedom));
+                        : String.format(Locale.ROOT, ", degrees of freedom %.0f", degreesOfFreedom));
     }
 }

@@ -134,7 +134,7 @@ public final class PlaneThroughPoints {
                         variance * strike / determinant,
                         variance * dip / determinant,
                         -variance * both / determinant)
-                .withFreedom(freedom));
+                .withDegreesOfFreedom(freedom));
     }
 
     private static double square(double value) {

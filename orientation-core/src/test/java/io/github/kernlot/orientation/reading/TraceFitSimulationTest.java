@@ -88,7 +88,7 @@ class TraceFitSimulationTest {
             covered += isCovered(truth, fit) ? 1 : 0;
             assertEquals(
                     count - fit.leftOut().size() - 3,
-                    fit.estimate().orElseThrow().freedom());
+                    fit.estimate().orElseThrow().degreesOfFreedom());
         }
         assertEquals(0.8, Math.sqrt(scatter), 0.07);
         assertEquals(0, freely, 0.01);

@@ -273,7 +273,7 @@ class PlaneThroughPointsTest {
                     .toList();
             PlaneEstimate found =
                     PlaneThroughPoints.ofPositions(noisy).estimate().orElseThrow();
-            assertEquals(count - 3.0, found.freedom());
+            assertEquals(count - 3.0, found.degreesOfFreedom());
             inside += found.plane().angleTo(truth) <= found.cone95() ? 1 : 0;
         }
         assertEquals(0.95, inside / (double) runs, 0.012);
