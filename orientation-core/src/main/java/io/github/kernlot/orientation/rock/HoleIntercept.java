@@ -13,6 +13,9 @@ import java.util.Optional;
 /**
  * What a hole, straight or curved, cuts between two contacts, by the displacement {@code D = r2 - r1} between the places where it
  * pierces them: across parallel contacts with normal n the thickness is {@code |n . D|}, however the hole went in between.
+ *
+ * <p>Sigmas are to first order. They are too small along a line that comes within some three sigmas of the contacts, as a plumb line
+ * does in steep ones.
  */
 public final class HoleIntercept {
 
