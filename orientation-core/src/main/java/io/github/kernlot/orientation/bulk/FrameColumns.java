@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.bulk;
 
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreFrame;
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.internal.Polar;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;
@@ -29,6 +30,7 @@ public final class FrameColumns {
     private final boolean isDip;
     private final BetaConvention convention;
     private final BetaConvention @Nullable [] conventions;
+    private final @Nullable GammaConvention gammas;
     /** A block that nobody works in; a thread that finds none makes another. */
     private final AtomicReference<@Nullable Block> spare = new AtomicReference<>(null);
 
@@ -39,7 +41,8 @@ public final class FrameColumns {
             double[] lineAngle,
             boolean isDip,
             BetaConvention convention,
-            BetaConvention @Nullable [] conventions) {
+            BetaConvention @Nullable [] conventions,
+            @Nullable GammaConvention gammas) {
         this.cosines = cosines;
         this.inclination = inclination;
         this.azimuth = azimuth;
@@ -47,6 +50,7 @@ public final class FrameColumns {
         this.isDip = isDip;
         this.convention = convention;
         this.conventions = conventions;
+        this.gammas = gammas;
     }
 
     /**
@@ -57,7 +61,7 @@ public final class FrameColumns {
      */
     public static FrameColumns of(CoreFrame frame) {
         double[] none = {};
-        return new FrameColumns(frame.directionCosines(), none, none, none, false, BetaConvention.HOUSE, null);
+        return new FrameColumns(frame.directionCosines(), none, none, none, false, BetaConvention.HOUSE, null, null);
     }
 
     /**
@@ -69,7 +73,7 @@ public final class FrameColumns {
      * @return the frames of the rows
      */
     public static FrameColumns ofInclination(double[] inclination, double[] azimuth, double[] lineAngle) {
-        return new FrameColumns(null, inclination, azimuth, lineAngle, false, BetaConvention.HOUSE, null);
+        return new FrameColumns(null, inclination, azimuth, lineAngle, false, BetaConvention.HOUSE, null, null);
     }
 
     /**
@@ -81,7 +85,7 @@ public final class FrameColumns {
      * @return the frames of the rows
      */
     public static FrameColumns ofDip(double[] dip, double[] azimuth, double[] lineAngle) {
-        return new FrameColumns(null, dip, azimuth, lineAngle, true, BetaConvention.HOUSE, null);
+        return new FrameColumns(null, dip, azimuth, lineAngle, true, BetaConvention.HOUSE, null, null);
     }
 
     /**
@@ -91,7 +95,7 @@ public final class FrameColumns {
      * @return the frames with that convention
      */
     public FrameColumns withBeta(BetaConvention read) {
-        return new FrameColumns(cosines, inclination, azimuth, lineAngle, isDip, read, null);
+        return new FrameColumns(cosines, inclination, azimuth, lineAngle, isDip, read, null, gammas);
     }
 
     /**
@@ -101,7 +105,18 @@ public final class FrameColumns {
      * @return the frames with those conventions
      */
     public FrameColumns withBeta(BetaConvention[] read) {
-        return new FrameColumns(cosines, inclination, azimuth, lineAngle, isDip, BetaConvention.HOUSE, read);
+        return new FrameColumns(cosines, inclination, azimuth, lineAngle, isDip, BetaConvention.HOUSE, read, gammas);
+    }
+
+    /**
+     * The same frames with columns of gamma read by another convention. They may then have a sign, in [-180, 360] degrees.
+     *
+     * @param read how gamma is read in every row
+     * @return the frames with that convention
+     */
+    public FrameColumns withGamma(GammaConvention read) {
+        return new FrameColumns(
+                cosines, inclination, azimuth, lineAngle, isDip, convention, conventions, Objects.requireNonNull(read));
     }
 
     /**
@@ -148,7 +163,7 @@ public final class FrameColumns {
      * @param alpha acute angles between plane and core axis, degrees in [0, 90]; there is no gamma at 90
      * @param beta from the reference line, by the convention, degrees in [0, 360]
      * @param gamma in the plane, clockwise looking down-hole, from the down-hole end of the ellipse's long axis, degrees in
-     *     [0, 360]
+     *     [0, 360], or by the convention of {@link #withGamma}
      * @param offset the first row
      * @param length how many rows
      * @param plunge filled with the plunges, degrees in [0, 90]
@@ -337,8 +352,20 @@ public final class FrameColumns {
         }
         if (third != null) {
             System.arraycopy(third, offset, block.third, 0, count);
-            Checks.range(block.third, 0, 360, RowStatus.GAMMA_REFUSED, offset, count, status);
+            Checks.range(block.third, gammas == null ? 0 : -180, 360, RowStatus.GAMMA_REFUSED, offset, count, status);
             Checks.longAxis(block.first, offset, count, status);
+            gammaIn(block.third, offset, count, status);
+        }
+    }
+
+    private void gammaIn(double[] gamma, int offset, int count, byte[] status) {
+        if (gammas == null) {
+            return;
+        }
+        for (int i = 0; i < count; i++) {
+            if (status[offset + i] == RowStatus.ANSWERED) {
+                gamma[i] = gammas.toHouse(gamma[i]);
+            }
         }
     }
 
@@ -380,5 +407,14 @@ public final class FrameColumns {
                 dip[i] = 90 - dip[i];
             }
         }
+    }
+
+    /** How many frames there are and how angles are read: {@code a frame for each of 4 rows, beta clockwise looking down-hole ...}. */
+    @Override
+    public String toString() {
+        return (cosines != null ? "one frame for all rows, " : "a frame for each of " + azimuth.length + " rows, ")
+                + (conventions == null ? convention : "beta read by the row")
+                + ", "
+                + (gammas == null ? GammaConvention.HOUSE : gammas);
     }
 }

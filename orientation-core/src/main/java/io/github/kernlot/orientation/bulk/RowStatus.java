@@ -39,7 +39,7 @@ public final class RowStatus {
     /** Refused: no beta (NaN) at an alpha below 90, so that the plane is not oriented. */
     public static final byte NOT_ORIENTED = -7;
 
-    /** Refused: gamma outside [0, 360]. */
+    /** Refused: gamma outside [0, 360], or outside [-180, 360] where {@link FrameColumns#withGamma} told how it is read. */
     public static final byte GAMMA_REFUSED = -8;
 
     /** Refused: gamma at alpha 90, where there is no long axis to count it from. */
@@ -69,14 +69,14 @@ public final class RowStatus {
             case ANSWERED -> "answered";
             case SECOND_ANGLE_IDLE -> "answered, the second angle says nothing";
             case SECOND_ANGLE_TWOFOLD -> "answered, the second angle and its opposite say the same";
-            case INCLINATION_REFUSED -> "inclination or dip of the hole out of range";
-            case AZIMUTH_REFUSED -> "azimuth of the hole out of range";
-            case LINE_ANGLE_REFUSED -> "line angle not finite";
+            case INCLINATION_REFUSED -> "inclination or dip of the hole missing or out of range";
+            case AZIMUTH_REFUSED -> "azimuth of the hole missing or out of range";
+            case LINE_ANGLE_REFUSED -> "line angle missing or not finite";
             case NO_LOW_SIDE -> "vertical hole without a low side";
-            case FIRST_ANGLE_REFUSED -> "alpha, axis angle, dip or plunge out of range";
-            case SECOND_ANGLE_REFUSED -> "beta, delta, dip direction or trend out of range";
+            case FIRST_ANGLE_REFUSED -> "alpha, axis angle, dip or plunge missing or out of range";
+            case SECOND_ANGLE_REFUSED -> "beta, delta, dip direction or trend missing or out of range";
             case NOT_ORIENTED -> "no beta";
-            case GAMMA_REFUSED -> "gamma out of range";
+            case GAMMA_REFUSED -> "gamma missing or out of range";
             case NO_LONG_AXIS -> "gamma at alpha 90";
             default ->
                 throw new IllegalArgumentException("status is " + status + "; expected within [" + NO_LONG_AXIS + ", "

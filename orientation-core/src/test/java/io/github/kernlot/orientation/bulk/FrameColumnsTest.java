@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreFrame;
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.HoleDirection;
 import java.lang.management.ManagementFactory;
 import java.util.Arrays;
@@ -114,6 +115,45 @@ class FrameColumnsTest {
         double[] gamma = {30, 30, NAN};
         ONE.linesInPlanesToGeographic(alpha, new double[3], gamma, 0, 3, answer.first, answer.second, answer.status);
         assertArrayEquals(new byte[] {0, RowStatus.NO_LONG_AXIS, RowStatus.GAMMA_REFUSED}, answer.status);
+    }
+
+    /** Clockwise looking up-hole, 325 and -35 are one gamma, 35 by the house convention. */
+    @Test
+    void gammaIsReadByItsConventionAndMayHaveASignThere() {
+        GammaConvention upHole = new GammaConvention(
+                BetaConvention.Sense.CLOCKWISE, BetaConvention.View.UP_HOLE, GammaConvention.Zero.LONG_AXIS_DOWN_HOLE);
+        double[] alpha = {40, 40, 90, 40, 40};
+        double[] beta = {120, 120, 120, 120, 120};
+        double[] read = {325, -35, 10, -181, NAN};
+        Answer answer = new Answer(5);
+        int refused = ONE.withGamma(upHole)
+                .linesInPlanesToGeographic(alpha, beta, read, 0, 5, answer.first, answer.second, answer.status);
+        assertEquals(3, refused);
+        assertArrayEquals(
+                new byte[] {0, 0, RowStatus.NO_LONG_AXIS, RowStatus.GAMMA_REFUSED, RowStatus.GAMMA_REFUSED},
+                answer.status);
+        Answer house = new Answer(1);
+        ONE.linesInPlanesToGeographic(alpha, beta, new double[] {35}, 0, 1, house.first, house.second, house.status);
+        assertEquals(house.first[0], answer.first[0]);
+        assertEquals(house.first[0], answer.first[1]);
+        assertEquals(house.second[0], answer.second[0]);
+        assertEquals(house.second[0], answer.second[1]);
+        ONE.linesInPlanesToGeographic(alpha, beta, read, 1, 1, answer.first, answer.second, answer.status);
+        assertEquals(RowStatus.GAMMA_REFUSED, answer.status[1]);
+    }
+
+    @Test
+    void framesPrintWithTheirConventions() {
+        assertEquals("one frame for all rows, " + BetaConvention.HOUSE + ", " + GammaConvention.HOUSE, ONE.toString());
+        double[] two = {10, 20};
+        BetaConvention upHole = BetaConvention.HOUSE.withArrowUpHole();
+        GammaConvention gamma = GammaConvention.HOUSE.withArrowUpHole();
+        assertEquals(
+                "a frame for each of 2 rows, beta read by the row, " + gamma,
+                FrameColumns.ofDip(two, two, two)
+                        .withGamma(gamma)
+                        .withBeta(new BetaConvention[] {upHole, upHole})
+                        .toString());
     }
 
     @Test

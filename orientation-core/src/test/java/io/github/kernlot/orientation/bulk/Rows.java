@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.CoreLine;
 import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.LineInPlane;
 import io.github.kernlot.orientation.LineOrientation;
@@ -16,6 +17,8 @@ final class Rows {
     private static final double[] BESIDE = {
         0, 0, 0, 1e-15, -1e-15, 1e-13, -1e-13, 6e-13, -6e-13, 1e-9, -1e-9, 1e-5, -1e-5
     };
+    static final GammaConvention GAMMA = new GammaConvention(
+            BetaConvention.Sense.CLOCKWISE, BetaConvention.View.UP_HOLE, GammaConvention.Zero.SHORT_AXIS_CLOCKWISE);
     private static final BetaConvention[] CONVENTIONS = conventions();
 
     final int length;
@@ -122,6 +125,12 @@ final class Rows {
     static double[] lineInPlane(CoreFrame frame, Rows rows, int i) {
         LineInPlane line = CorePlane.of(rows.first[i], rows.second[i]).line(rows.third[i]);
         LineOrientation found = frame.toGeographic(line);
+        return new double[] {found.plunge(), found.trend()};
+    }
+
+    static double[] lineInPlaneRead(CoreFrame frame, Rows rows, int i) {
+        CorePlane plane = CorePlane.of(rows.first[i], rows.convention[i].toHouse(rows.second[i]));
+        LineOrientation found = frame.toGeographic(plane.line(GAMMA.toHouse(rows.third[i])));
         return new double[] {found.plunge(), found.trend()};
     }
 

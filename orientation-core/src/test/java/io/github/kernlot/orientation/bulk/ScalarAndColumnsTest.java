@@ -36,6 +36,12 @@ class ScalarAndColumnsTest {
                     (f, r, o, n, a, b, s) -> f.linesInPlanesToGeographic(r.first, r.second, r.third, o, n, a, b, s),
                     Rows::lineInPlane),
             new Pair(
+                    "lines in planes by conventions",
+                    (f, r, o, n, a, b, s) -> f.withGamma(Rows.GAMMA)
+                            .withBeta(r.convention)
+                            .linesInPlanesToGeographic(r.first, r.second, r.third, o, n, a, b, s),
+                    Rows::lineInPlaneRead),
+            new Pair(
                     "lines",
                     (f, r, o, n, a, b, s) -> f.linesToGeographic(r.first, r.second, o, n, a, b, s),
                     Rows::line),
