@@ -47,6 +47,8 @@ public enum LineNotation {
         }
     };
 
+    private static final LineOrientation EXAMPLE = LineOrientation.ofPlungeAndTrend(30.2, 49.9);
+
     private final Pattern pattern;
 
     LineNotation(String pattern) {
@@ -81,7 +83,7 @@ public enum LineNotation {
      * @throws IllegalArgumentException if the text is not of this notation or an angle lies outside its range
      */
     public LineOrientation parse(String text) {
-        return read(Written.matched(pattern, text, this));
+        return read(Written.matched(pattern, text, this, format(EXAMPLE)));
     }
 
     abstract LineOrientation read(Matcher text);

@@ -105,6 +105,8 @@ public enum PlaneNotation {
         }
     };
 
+    private static final PlaneOrientation EXAMPLE = PlaneOrientation.ofDipAndDirection(62.4, 118.9);
+
     private final Pattern pattern;
 
     PlaneNotation(String pattern) {
@@ -139,7 +141,7 @@ public enum PlaneNotation {
      * @throws IllegalArgumentException if the text is not of this notation, an angle lies outside its range, or the letters tell no side
      */
     public PlaneOrientation parse(String text) {
-        return read(Written.matched(pattern, text, this));
+        return read(Written.matched(pattern, text, this, format(EXAMPLE)));
     }
 
     abstract PlaneOrientation read(Matcher text);

@@ -17,13 +17,14 @@ final class Written {
 
     private Written() {}
 
-    static Matcher matched(Pattern pattern, String text, Enum<?> notation) {
+    static Matcher matched(Pattern pattern, String text, Enum<?> notation, String example) {
         String plain =
                 text.strip().replace("\u00b0", "").replaceAll("\\s*/\\s*", "/").replaceAll("\\s+", " ");
         Matcher matcher = pattern.matcher(plain);
         if (!matcher.matches()) {
             String name = notation.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-            throw new IllegalArgumentException("'" + text + "' is not written as " + name);
+            throw new IllegalArgumentException(
+                    "'" + text + "' is not written as " + name + "; expected such as " + example);
         }
         return matcher;
     }

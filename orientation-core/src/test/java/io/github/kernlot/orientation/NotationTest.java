@@ -127,8 +127,12 @@ class NotationTest {
                 assertThrows(IllegalArgumentException.class, () -> PlaneNotation.DIP_AND_DIRECTION.parse("118.9/62.4"))
                         .getMessage());
         assertEquals(
-                "'62.4' is not written as dip and direction",
+                "'62.4' is not written as dip and direction; expected such as 62.4/118.9",
                 assertThrows(IllegalArgumentException.class, () -> PlaneNotation.DIP_AND_DIRECTION.parse("62.4"))
+                        .getMessage());
+        assertEquals(
+                "'060/40 N' is not written as strike right hand; expected such as 028.9/62.4",
+                assertThrows(IllegalArgumentException.class, () -> PlaneNotation.STRIKE_RIGHT_HAND.parse("060/40 N"))
                         .getMessage());
         assertEquals(
                 "bearing is 95 degrees; expected within [0, 90]",
