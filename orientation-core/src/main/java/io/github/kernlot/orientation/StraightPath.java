@@ -6,6 +6,12 @@ import io.github.kernlot.orientation.internal.Vector;
 /** A hole that keeps one direction. */
 record StraightPath(HoleDirection direction) implements HolePath {
 
+    /** {@code straight -60.0/090.0 (dip/azimuth)}. */
+    @Override
+    public String toString() {
+        return "straight " + direction;
+    }
+
     @Override
     public HoleDirection directionAt(double depth) {
         Require.notNegative("depth", depth, "m");

@@ -32,7 +32,8 @@ class TextTest {
                                 BetaConvention.Sense.ANTICLOCKWISE,
                                 BetaConvention.View.UP_HOLE,
                                 GammaConvention.Zero.SHORT_AXIS_CLOCKWISE)
-                        .toString());
+                        .toString(),
+                HolePath.straight(HoleDirection.ofDip(-60, 90)).toString());
     }
 
     private static final List<String> EXPECTED = List.of(
@@ -52,7 +53,8 @@ class TextTest {
             "azimuth 012.5",
             "easting 100.00, northing 200.00, elevation 50.00 m",
             "beta clockwise looking down-hole to the down-hole end",
-            "gamma anticlockwise looking up-hole from the clockwise end of the short axis");
+            "gamma anticlockwise looking up-hole from the clockwise end of the short axis",
+            "straight -60.0/090.0 (dip/azimuth)");
 
     @Test
     void valuesPrintAsTheyAreWritten() {

@@ -8,7 +8,7 @@ import java.util.Optional;
  * An interval of core on which the reference line was drawn.
  *
  * @param from where the line begins, metres along the hole, 0 or more
- * @param to where it ends, metres along the hole, above {@code from}
+ * @param to where it ends, metres along the hole, deeper than {@code from}
  * @param arrow which way its arrows point
  * @param grade how good it was thought to be, in the log's own word; empty where nobody noted it
  * @param drawnBy who drew it; empty where nobody noted it
@@ -26,7 +26,7 @@ public record DrawnLine(double from, double to, Arrow arrow, Optional<String> gr
     /**
      * Checks the depths.
      *
-     * @throws IllegalArgumentException if a depth is negative or not finite, or {@code to} is not above {@code from}
+     * @throws IllegalArgumentException if a depth is negative or not finite, or {@code to} is not deeper than {@code from}
      */
     public DrawnLine {
         from = Require.notNegative("from", from, "m");

@@ -5,6 +5,7 @@ import io.github.kernlot.orientation.CorePlane;
 import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
+import java.util.Locale;
 
 /**
  * A structure of a known fabric, read from the drawn line: a witness of where that line stands.
@@ -36,6 +37,12 @@ public record FabricReading(double depth, CorePlane plane, Fabric fabric, double
         if (!plane.hasBeta()) {
             throw new IllegalArgumentException("alpha is 90 degrees: a plane without a beta says nothing of the line");
         }
+    }
+
+    /** The reading and its set: {@code alpha 43.0, beta 262.0 at 101.20 m of the set 68.0/074.0 (dip/dip direction), scatter 4.0, ...}. */
+    @Override
+    public String toString() {
+        return String.format(Locale.ROOT, "%s at %.2f m of the set %s", plane, depth, fabric);
     }
 
     /** What the reading says of the line: a mark of its own kind, sound, turned by half or a stray. */

@@ -46,6 +46,13 @@ class FabricReadingTest {
     }
 
     @Test
+    void aReadingPrintsWithItsSet() {
+        assertEquals(
+                "alpha 41.0, beta 213.0 at 10.00 m of the set 55.0/120.0 (dip/dip direction), scatter 4.0, stray 10 %",
+                new FabricReading(10, CorePlane.of(41, 213), FABRIC, 2, 5).toString());
+    }
+
+    @Test
     void aKnownFabricOrientsCoreWithoutAMark() {
         ReferenceLine bare = MODEL.reconcile(PATH, List.of(), List.of());
         assertTrue(bare.at(20).isEmpty());

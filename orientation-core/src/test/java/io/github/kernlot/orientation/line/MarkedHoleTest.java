@@ -38,6 +38,14 @@ class MarkedHoleTest {
     }
 
     @Test
+    void joinsPrintWithTheirFit() {
+        assertEquals("locked join at 12.00 m", LOCKED.toString());
+        assertEquals(
+                "doubtful join at 12.08 m: slipped with 37 %",
+                new JoinPosterior(new Join(12.08, JoinFit.DOUBTFUL), 0.37).toString());
+    }
+
+    @Test
     void aHoleWithoutAMarkIsOnePiece() {
         assertEquals(
                 List.of(new CorePiece(List.of(), List.of())),

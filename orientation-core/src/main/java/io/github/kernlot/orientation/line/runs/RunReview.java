@@ -10,4 +10,11 @@ import java.util.List;
  * @param marks the marks in the order in which they were given, some with priors of their own
  * @param changes each mark whose priors were changed
  */
-public record RunReview(List<RunFinding> findings, List<OrientationMark> marks, List<PriorChange> changes) {}
+public record RunReview(List<RunFinding> findings, List<OrientationMark> marks, List<PriorChange> changes) {
+
+    /** How many there are: {@code 5 findings, priors of 3 of 38 marks changed}. */
+    @Override
+    public String toString() {
+        return findings.size() + " findings, priors of " + changes.size() + " of " + marks.size() + " marks changed";
+    }
+}

@@ -155,6 +155,7 @@ class RunLogTest {
                 "mark at 12.00 m, offset 010.0: prior of a wrong mark 0.0500 raised to 0.150 because of"
                         + " mark at 12.00 m, offset 010.0 lies in no run of the log",
                 review.changes().get(0).toString());
+        assertEquals("3 findings, priors of 1 of 4 marks changed", review.toString());
     }
 
     private static List<Kind> kinds(RunReview review) {
