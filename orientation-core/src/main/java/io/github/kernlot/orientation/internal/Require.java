@@ -26,6 +26,21 @@ public final class Require {
     }
 
     /**
+     * Refuses a share or a probability that is nothing or all.
+     *
+     * @param name what the value is
+     * @param value the value
+     * @return the value
+     * @throws IllegalArgumentException if the value is not above 0 and below 1
+     */
+    public static double share(String name, double value) {
+        if (!(value > 0 && value < 1)) {
+            throw refused(name, value, "", "above 0 and below 1");
+        }
+        return value;
+    }
+
+    /**
      * Refuses an angle round a circle that is not written as one.
      *
      * @param name what the angle is

@@ -118,6 +118,9 @@ public record SetAlongCore(double coreLength, List<Double> alphas, OrientationBi
     /** The frequencies, and what the cap held: {@code 12 in 30.00 m: 0.40 a metre of core, 0.61 +- 0.19 across the set}. */
     @Override
     public String toString() {
+        if (count() == 0) {
+            return String.format(Locale.ROOT, "0 in %.2f m, which does not mean that there is none", coreLength);
+        }
         String text = String.format(
                 Locale.ROOT,
                 "%d in %.2f m: %.2f a metre of core, %.2f +- %.2f across the set",

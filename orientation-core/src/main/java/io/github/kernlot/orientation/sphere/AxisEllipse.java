@@ -26,7 +26,7 @@ public record AxisEllipse(
     public AxisEllipse {
         Require.inRange("long radius", longRadius, 0, 90, "degrees");
         Require.inRange("short radius", shortRadius, 0, longRadius, "degrees");
-        Require.inRange("probability", probability, Double.MIN_VALUE, Math.nextDown(1.0), "");
+        Require.share("probability", probability);
         Require.inRange("angle of the axes", centre.angleTo(longAxis), 90 - 1e-6, 90, "degrees");
     }
 

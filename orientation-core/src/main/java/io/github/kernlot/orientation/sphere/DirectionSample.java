@@ -374,7 +374,7 @@ public final class DirectionSample {
     }
 
     static double requireShare(double probability) {
-        return Require.inRange("probability", probability, Double.MIN_VALUE, Math.nextDown(1.0), "");
+        return Require.share("probability", probability);
     }
 
     /** The mean with its cone, the concentration and the number: {@code mean arrow 70.9/024.3 (plunge/trend) +- 8.8, kappa 39.5, of 9}. */

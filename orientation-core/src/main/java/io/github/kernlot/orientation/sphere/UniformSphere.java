@@ -48,7 +48,7 @@ final class UniformSphere {
 
     /** The length that is passed with a probability. */
     static double critical(int n, double level) {
-        Require.inRange("level", level, Double.MIN_VALUE, Math.nextDown(1.0), "");
+        Require.share("level", level);
         return new BrentSolver(1e-12).solve(1000, r -> probabilityAbove(n, r) - level, 0, n);
     }
 }

@@ -24,6 +24,11 @@ class RequireTest {
         assertEquals(
                 "depth is -1.0E-9 m; expected a finite number, 0 or above",
                 refusal(() -> Require.notNegative("depth", -1e-9, "m")));
+        for (double share : new double[] {0, 1, 95, -0.1, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> Require.share("probability", share));
+        }
+        assertEquals(
+                "probability is 95; expected above 0 and below 1", refusal(() -> Require.share("probability", 95)));
         assertEquals(
                 "depth is 1.0E20 m; expected within [0, 1.0E15]",
                 refusal(() -> Require.inRange("depth", 1e20, 0, 1e15, "m")));
@@ -39,6 +44,8 @@ class RequireTest {
         assertEquals(-1e308, Require.finite("depth", -1e308, "m"));
         assertEquals(Double.MIN_VALUE, Require.positive("length", Double.MIN_VALUE, "m"));
         assertEquals(0.0, Require.notNegative("depth", -0.0, "m"));
+        assertEquals(Double.MIN_VALUE, Require.share("probability", Double.MIN_VALUE));
+        assertEquals(Math.nextDown(1.0), Require.share("probability", Math.nextDown(1.0)));
         assertEquals(Double.MAX_VALUE, Require.notNegative("depth", Double.MAX_VALUE, "m"));
     }
 

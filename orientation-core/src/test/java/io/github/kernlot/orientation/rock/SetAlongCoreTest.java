@@ -202,6 +202,13 @@ class SetAlongCoreTest {
     }
 
     @Test
+    void noMemberIsNoProofOfNone() {
+        assertEquals(
+                "0 in 10.00 m, which does not mean that there is none",
+                SetAlongCore.of(10, List.of(), WIDE).toString());
+    }
+
+    @Test
     void badNumbersAreRefused() {
         HolePath path = HolePath.straight(HoleDirection.ofPlunge(90, 0));
         assertThrows(IllegalArgumentException.class, () -> new OrientationBias(0.5));

@@ -46,7 +46,7 @@ public record PooledSigma(double sigma, double degreesOfFreedom) {
     }
 
     private static double inside(double probability) {
-        return Require.inRange("probability", probability, Double.MIN_VALUE, Math.nextDown(1.0), "");
+        return Require.share("probability", probability);
     }
 
     private double end(double below) {

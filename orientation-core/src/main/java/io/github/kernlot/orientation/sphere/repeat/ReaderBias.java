@@ -44,7 +44,7 @@ public record ReaderBias(double difference, double standardError, int structures
      * @throws IllegalArgumentException if the probability lies outside (0, 1)
      */
     public double radius(double probability) {
-        Require.inRange("probability", probability, Double.MIN_VALUE, Math.nextDown(1.0), "");
+        Require.share("probability", probability);
         return standardError * student().inverseCumulativeProbability((1 + probability) / 2);
     }
 
