@@ -157,8 +157,9 @@ public final class Survey {
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "%d stations to %.2f m, azimuths from %s",
+                "%d %s to %.2f m, azimuths from %s",
                 stations.size(),
+                stations.size() == 1 ? "station" : "stations",
                 stations.get(stations.size() - 1).depth(),
                 north.withoutSources());
     }

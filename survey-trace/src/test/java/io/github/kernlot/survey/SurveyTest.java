@@ -92,6 +92,8 @@ class SurveyTest {
         assertEquals(
                 "2 stations to 30.00 m, azimuths from grid north",
                 survey(TOP, MIDDLE).toString());
+        assertEquals(
+                "1 station to 0.00 m, azimuths from grid north", survey(TOP).toString());
     }
 
     @Test
