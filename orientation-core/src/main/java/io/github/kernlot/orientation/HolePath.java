@@ -4,6 +4,11 @@ package io.github.kernlot.orientation;
  * The path of a hole, as far as oriented core needs it. A tool with a desurvey of its own implements this and needs no other
  * module.
  *
+ * <p>The reference line and its witnesses ask for the direction and the carried frame, thickness for the displacement; the turn is for
+ * the caller. The carried frame of a path of one's own is {@link CoreFrame#carriedTo} the direction at the collar and then
+ * {@link CoreFrame#carriedAlong} those of points down the hole, one after another: exact along arcs, and with an error that falls as the
+ * square of the step elsewhere.
+ *
  * <p>Depths are metres along the hole from the collar. A path may refuse a depth that it cannot vouch for with an
  * {@code IllegalArgumentException}.
  */
