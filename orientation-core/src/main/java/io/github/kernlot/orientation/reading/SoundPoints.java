@@ -1,9 +1,9 @@
 package io.github.kernlot.orientation.reading;
 
+import io.github.kernlot.orientation.internal.UpperTail;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.distribution.FDistribution;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 
 /**
@@ -23,7 +23,7 @@ record SoundPoints(int count, Cut cut, double squares) {
     /** The greatest share of traces without a wrong point that lose so many, for any number. */
     private static final double LOST = 0.003;
 
-    /** A lesser probability of F is rounding; where it is asked for there are so many points that a lost one does no harm. */
+    /** No lesser probability is asked for: there are then so many points that a lost one does no harm. */
     private static final double LEAST_PROBABILITY = 1e-12;
 
     private static final double WITHIN = 2.5;
@@ -79,7 +79,7 @@ record SoundPoints(int count, Cut cut, double squares) {
             return true;
         }
         double each = (more.squares - squares) / added / (scale() * scale());
-        double probability = 1 - new FDistribution(null, added, count - 3).cumulativeProbability(Math.max(0, each));
+        double probability = UpperTail.ofF(each, added, count - 3);
         double choices = CombinatoricsUtils.binomialCoefficientLog(more.count, added);
         return probability >= Math.max(LEAST_PROBABILITY, LOST * Math.exp(-choices));
     }

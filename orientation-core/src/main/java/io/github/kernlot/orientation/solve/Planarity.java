@@ -1,9 +1,9 @@
 package io.github.kernlot.orientation.solve;
 
+import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.Arrays;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.distribution.FDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.DecompositionSolver;
@@ -46,7 +46,7 @@ final class Planarity {
             return OptionalDouble.of(0);
         }
         double ratio = (flat - curved) / (QUADRATIC - LINEAR) / (curved / free);
-        return OptionalDouble.of(1 - new FDistribution(null, QUADRATIC - LINEAR, free).cumulativeProbability(ratio));
+        return OptionalDouble.of(UpperTail.ofF(ratio, QUADRATIC - LINEAR, free));
     }
 
     /** The sum of squares that a surface with that many terms leaves; NaN where the points do not fix it. */

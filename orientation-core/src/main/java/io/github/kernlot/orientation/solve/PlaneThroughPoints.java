@@ -5,13 +5,13 @@ import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.Position;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
@@ -71,9 +71,8 @@ public final class PlaneThroughPoints {
                 points.stream().map(ContactPoint::covariance).toList();
         PointFit fit = fit(points.stream().map(ContactPoint::position).toList(), covariances);
         int free = points.size() - 3;
-        OptionalDouble planarity = free == 0
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(1 - new ChiSquaredDistribution(null, free).cumulativeProbability(fit.chiSquare()));
+        OptionalDouble planarity =
+                free == 0 ? OptionalDouble.empty() : OptionalDouble.of(UpperTail.ofChiSquare(fit.chiSquare(), free));
         return new PlaneThroughPoints(fit, estimate(fit, 1, Double.POSITIVE_INFINITY), fit.chiSquare(), planarity);
     }
 

@@ -3,13 +3,13 @@ package io.github.kernlot.orientation.sphere;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.sphere.distribution.BinghamDistribution;
 import io.github.kernlot.orientation.sphere.distribution.WatsonDistribution;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.FDistribution;
 
 /**
@@ -194,7 +194,7 @@ public final class AxisSample {
     }
 
     /**
-     * The test of whether all axes are equally probable: {@code S = 15/2 n sum (eigenvalue - 1/3)^2} is chi squared with 5 degrees of freedom
+     * The test of whether all axes are equally probable: {@code S = 15/2 n sum (eigenvalue - 1/3)^2} is chi-square with 5 degrees of freedom
      * (Bingham 1974, from memory), from about 10 axes on.
      *
      * @return S and its probability
@@ -204,11 +204,7 @@ public final class AxisSample {
                 .mapToDouble(value -> Math.pow(value - 1.0 / 3, 2))
                 .sum();
         double value = 7.5 * size() * squares;
-        return new TestOutcome(
-                "S",
-                value,
-                "chi squared with 5 degrees of freedom",
-                1 - new ChiSquaredDistribution(null, 5).cumulativeProbability(value));
+        return new TestOutcome("S", value, "chi-square with 5 degrees of freedom", UpperTail.ofChiSquare(value, 5));
     }
 
     /**

@@ -2,12 +2,12 @@ package io.github.kernlot.orientation.sphere;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.UpperTail;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import org.apache.commons.math3.distribution.FDistribution;
 
 /** A sample of angles round a circle, taken as independent of each other, and what it says of where they come from. */
 public final class CircularSample {
@@ -291,7 +291,7 @@ public final class CircularSample {
         }
         double factor = 1 + 3 / (8 * all.concentration());
         double ratio = factor * within * difference / (between * spread);
-        return 1 - new FDistribution(null, between, within).cumulativeProbability(ratio);
+        return UpperTail.ofF(ratio, between, within);
     }
 
     /** The angles in their order, each in [0, 360). */

@@ -2,13 +2,13 @@ package io.github.kernlot.orientation.sphere;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.sphere.distribution.VonMisesDistribution;
 import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.util.CombinatoricsUtils;
 
 /** Tests of whether samples of angles come from one distribution, and of whether one is von Mises'. */
@@ -88,7 +88,7 @@ public final class CircularTests {
 
     /**
      * The test of Watson and Wheeler (Mardia's uniform scores) of whether several samples come from one distribution, of any shape: with the
-     * ranks spread evenly round the circle, {@code W = 2 (N - 1) / N sum R^2 / n} of the sums' lengths R is chi squared with 2 (q - 1) degrees
+     * ranks spread evenly round the circle, {@code W = 2 (N - 1) / N sum R^2 / n} of the sums' lengths R is chi-square with 2 (q - 1) degrees
      * of freedom (Mardia and Jupp 2000, from memory; without the factor in older books, with it the mean is exact), for ten angles or more in
      * each sample. Tied angles share their mean rank.
      *
@@ -117,8 +117,8 @@ public final class CircularTests {
         return new TestOutcome(
                 "W",
                 value,
-                "chi squared with " + freedom + " degrees of freedom",
-                1 - new ChiSquaredDistribution(null, freedom).cumulativeProbability(value));
+                "chi-square with " + freedom + " degrees of freedom",
+                UpperTail.ofChiSquare(value, freedom));
     }
 
     private static double rank(double[] sorted, double angle) {

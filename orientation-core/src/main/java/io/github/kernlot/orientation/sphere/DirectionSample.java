@@ -288,7 +288,7 @@ public final class DirectionSample {
 
     /**
      * How probable a sum at least so long is where all directions are equally probable: the Rayleigh test, exact to 50 directions, above
-     * within 1e-4 by chi squared with a correction.
+     * within 1e-4 by chi-square with a correction.
      *
      * @return a probability in [0, 1]
      */

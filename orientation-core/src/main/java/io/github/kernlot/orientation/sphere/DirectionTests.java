@@ -2,13 +2,13 @@ package io.github.kernlot.orientation.sphere;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;
 import java.util.List;
 import java.util.function.DoubleSupplier;
 import java.util.random.RandomGenerator;
 import java.util.stream.DoubleStream;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.UniformRealDistribution;
 import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
 import org.apache.commons.rng.UniformRandomProvider;
@@ -101,7 +101,7 @@ public final class DirectionTests {
 
     /**
      * Whether the directions scatter as far along one axis through the mean as along any other: {@code 2 |sum s^2 exp(2 i b)|^2 / sum s^4} with
-     * the sine s of the angle from the mean and the bearing b round it, chi squared with 2 degrees of freedom. It is the test of Fisher's
+     * the sine s of the angle from the mean and the bearing b round it, chi-square with 2 degrees of freedom. It is the test of Fisher's
      * distribution against {@link DirectionSample#kent Kent's} (Kent 1982) with the fourth moment of the sample itself, so that it holds for
      * any distribution alike on all sides of its mean; from 9 directions on. It sees what {@link #symmetryOfBearings} does not, that some
      * bearings hold the far directions, and is blind to three lobes.
@@ -127,10 +127,7 @@ public final class DirectionTests {
         }
         double value = 2 * (cosine * cosine + sine * sine) / fourth;
         return new TestOutcome(
-                "chi squared",
-                value,
-                "chi squared with 2 degrees of freedom",
-                1 - new ChiSquaredDistribution(null, 2).cumulativeProbability(value));
+                "chi-square", value, "chi-square with 2 degrees of freedom", UpperTail.ofChiSquare(value, 2));
     }
 
     private static TestOutcome drawn(String statistic, double value, int runs, DoubleSupplier draw) {

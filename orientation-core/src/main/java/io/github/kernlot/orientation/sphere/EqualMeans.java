@@ -1,12 +1,10 @@
 package io.github.kernlot.orientation.sphere;
 
+import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.apache.commons.math3.distribution.FDistribution;
-import org.apache.commons.math3.distribution.RealDistribution;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -41,12 +39,12 @@ public final class EqualMeans {
                 "F",
                 ratio,
                 "F with " + 2 * between + " and " + 2 * within + " degrees of freedom",
-                above(new FDistribution(null, 2.0 * between, 2.0 * within), ratio));
+                UpperTail.ofF(ratio, 2.0 * between, 2.0 * within));
     }
 
     /**
      * {@code V = 2 (sum k R - |sum k R m|)} with the {@link DirectionSample#unbiasedConcentration} k, the sum R and the mean direction m of
-     * each sample, chi squared with 2 (q - 1) degrees of freedom (Watson 1983, from memory), for samples of Fisher's distribution whose
+     * each sample, chi-square with 2 (q - 1) degrees of freedom (Watson 1983, from memory), for samples of Fisher's distribution whose
      * concentrations differ. Of three simulated samples of one mean it refused 8 % at the level 0.05 with 10 directions in each, 6 % with 80.
      *
      * @param samples two or more, each with two directions or more that differ
@@ -73,12 +71,12 @@ public final class EqualMeans {
     /**
      * For samples of any distributions, each with a scatter of its own: the squares of the distances of the sample means from the common
      * direction that makes their sum least, each in sigmas of that sample's own scatter. The least sum is the least eigenvalue of the sum of
-     * the inverse covariances (Amaral, Dryden and Wood 2007, from memory). Chi squared with 2 (q - 1) degrees of freedom in large samples; held
+     * the inverse covariances (Amaral, Dryden and Wood 2007, from memory). Chi-square with 2 (q - 1) degrees of freedom in large samples; held
      * here against the F that allows for scatters known from small ones (Johansen 1980, The Welch-James approximation, from memory), in the
      * plane that touches the sphere at the common direction.
      *
      * <p>May be trusted from seven directions in each sample on. Of three simulated samples of one mean, kappa 4, 50 and 200, it refused 10 %
-     * at the level 0.05 with four directions in each, 6 % with seven and 5 % with ten or more, where chi squared would have refused 33 %, 18 %
+     * at the level 0.05 with four directions in each, 6 % with seven and 5 % with ten or more, where chi-square would have refused 33 %, 18 %
      * and 13 %. Of scatter as wide as kappa 1.5 it refuses too seldom, 2 % with ten.
      *
      * @param samples two or more, each with three directions or more that scatter on two sides and have a mean
@@ -137,19 +135,15 @@ public final class EqualMeans {
                 "F",
                 ratio,
                 String.format(Locale.ROOT, "F with %d and %.1f degrees of freedom", freedom, others),
-                above(new FDistribution(null, freedom, others), ratio));
+                UpperTail.ofF(ratio, freedom, others));
     }
 
     private static TestOutcome chiSquared(String name, double value, int freedom) {
         return new TestOutcome(
                 name,
                 value,
-                "chi squared with " + freedom + " degrees of freedom",
-                above(new ChiSquaredDistribution(null, freedom), value));
-    }
-
-    private static double above(RealDistribution distribution, double value) {
-        return value == Double.POSITIVE_INFINITY ? 0 : 1 - distribution.cumulativeProbability(value);
+                "chi-square with " + freedom + " degrees of freedom",
+                UpperTail.ofChiSquare(value, freedom));
     }
 
     /** Of two numbers that may both be rounding: no difference is 0 whatever the spread. */

@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.sphere;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.UpperTail;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.distribution.FDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -86,7 +87,7 @@ sealed interface MeanTest {
         public double probability(double away) {
             // 1 - cos a = 2 sin^2(a/2) keeps its digits
             double lost = 2 * length * Math.pow(Degrees.sin(away / 2), 2);
-            return 1 - distribution().cumulativeProbability((n - 1) * lost / (n - length));
+            return UpperTail.ofF((n - 1) * lost / (n - length), 1, n - 1);
         }
 
         @Override
@@ -106,7 +107,7 @@ sealed interface MeanTest {
         public double probability(double away) {
             double towards = length * Math.max(0, Degrees.cos(away));
             double ratio = 4 * n * (length * length - towards * towards) / (2 * n * n - towards * towards);
-            return 1 - distribution().cumulativeProbability(Math.max(0, ratio));
+            return UpperTail.ofChiSquare(ratio, 1);
         }
 
         @Override

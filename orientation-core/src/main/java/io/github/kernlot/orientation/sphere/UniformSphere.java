@@ -1,8 +1,8 @@
 package io.github.kernlot.orientation.sphere;
 
 import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.UpperTail;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
  * The length R of the sum of n independent unit vectors of all directions alike. A component of each is uniform in [-1, 1], so that of their
@@ -19,10 +19,10 @@ final class UniformSphere {
     /** The probability of a sum at least so long. */
     static double probabilityAbove(int n, double length) {
         if (n > EXACT) {
-            // chi squared with the first correction, an error of the order n^-2 (Mardia and Jupp 2000, from memory)
+            // chi-square with the first correction, an error of the order n^-2 (Mardia and Jupp 2000, from memory)
             double square = 3 * length * length / n;
             double corrected = (1 - 0.5 / n) * square + square * square / (10.0 * n);
-            return 1 - new ChiSquaredDistribution(null, 3).cumulativeProbability(corrected);
+            return UpperTail.ofChiSquare(corrected, 3);
         }
         if (length <= 0 || length >= n) {
             return length <= 0 ? 1 : 0;

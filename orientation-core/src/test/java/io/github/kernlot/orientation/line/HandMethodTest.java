@@ -242,7 +242,7 @@ class HandMethodTest {
         List<OrientationMark> wide =
                 marks(335, 343).stream().map(mark -> mark.withSigma(2)).toList();
 
-        // the ratio of R. T. Birge, 1932, Physical Review 40, 207 (from memory): sqrt(chi squared / (n - 1)), never
+        // the ratio of R. T. Birge, 1932, Physical Review 40, 207 (from memory): sqrt(chi-square / (n - 1)), never
         // below 1
         assertEquals(2 / Math.sqrt(2), sigma(unbiased.reconcile(STRAIGHT, close, List.of())), 1e-12);
         assertEquals(

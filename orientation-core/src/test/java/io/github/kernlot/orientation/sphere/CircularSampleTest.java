@@ -83,7 +83,7 @@ class CircularSampleTest {
         assertEquals(1.959963985 * error, CircularSample.of(angles).meanRadius95(), 1e-6);
     }
 
-    /** Upton's interval where the scatter is wide, with chi squared 3.841459 (from memory). */
+    /** Upton's interval where the scatter is wide, with chi-square 3.841459 (from memory). */
     @Test
     void wideScatterHasUptonsInterval() {
         MeanTest test = new MeanTest.Spread(8, 5.5);

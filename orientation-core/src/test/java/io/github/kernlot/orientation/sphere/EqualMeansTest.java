@@ -130,7 +130,7 @@ class EqualMeansTest {
         assertEquals(greater / 1000.0, EqualMeans.ofAnyScatter(samples).probability(), 0.06);
     }
 
-    /** Why F and not chi squared: the shares stand in the documentation. */
+    /** Why F and not chi-square: the shares stand in the documentation. */
     @ParameterizedTest
     @CsvSource({"4,0.33", "7,0.18", "10,0.13", "25,0.07"})
     void chiSquaredWouldRefuseTooOften(int size, double share) {

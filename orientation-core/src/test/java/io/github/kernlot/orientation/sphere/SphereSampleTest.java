@@ -220,7 +220,7 @@ class SphereSampleTest {
     void printTheirMeans() {
         assertEquals("mean arrow 70.9/024.3 (plunge/trend) +- 8.8, kappa 39.47, of 9", LAVA.toString());
         assertEquals(
-                "S = 38.55, p = 2.92e-07 (chi squared with 5 degrees of freedom)",
+                "S = 38.55, p = 2.92e-07 (chi-square with 5 degrees of freedom)",
                 LAVA.axes().uniformity() + "");
     }
 

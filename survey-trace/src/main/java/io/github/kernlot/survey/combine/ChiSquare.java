@@ -1,6 +1,7 @@
 package io.github.kernlot.survey.combine;
 
 import io.github.kernlot.orientation.internal.Require;
+import io.github.kernlot.orientation.internal.UpperTail;
 import java.util.Locale;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
@@ -28,9 +29,7 @@ public record ChiSquare(double statistic, int degreesOfFreedom) {
      * @return a probability in [0, 1]
      */
     public double probability() {
-        return statistic == Double.POSITIVE_INFINITY
-                ? 0
-                : Math.max(0, 1 - new ChiSquaredDistribution(null, degreesOfFreedom).cumulativeProbability(statistic));
+        return UpperTail.ofChiSquare(statistic, degreesOfFreedom);
     }
 
     /**

@@ -1,9 +1,9 @@
 package io.github.kernlot.orientation.line.audit;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.UpperTail;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
@@ -28,7 +28,7 @@ final class BiasSearch {
 
     /**
      * The turn near a guess or near none, whichever is the more probable; its standard error by the curvature of the evidence, and
-     * the likelihood ratio against chi squared with one degree of freedom (Wilks 1938, from memory).
+     * the likelihood ratio against chi-square with one degree of freedom (Wilks 1938, from memory).
      *
      * @param logEvidence of all marks with the group turned back by some degrees
      * @param guess degrees
@@ -57,7 +57,7 @@ final class BiasSearch {
         double best = peak + slope / curvature;
         double top = middle + slope * slope / (2 * curvature);
         double ratio = Math.max(0, 2 * (top - none));
-        double probability = 1 - new ChiSquaredDistribution(null, 1).cumulativeProbability(ratio);
+        double probability = UpperTail.ofChiSquare(ratio, 1);
         return Optional.of(new GroupBias(Degrees.wrap180(best), NORMAL_95 / Math.sqrt(curvature), probability));
     }
 }

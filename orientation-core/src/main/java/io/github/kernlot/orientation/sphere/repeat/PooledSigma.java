@@ -24,7 +24,7 @@ public record PooledSigma(double sigma, double degreesOfFreedom) {
     }
 
     /**
-     * The lower end of the interval that holds the true sigma, by chi squared, for readings that scatter normally.
+     * The lower end of the interval that holds the true sigma, by chi-square, for readings that scatter normally.
      *
      * @param probability that the interval holds it, in (0, 1), such as 0.95
      * @return degrees

@@ -39,7 +39,7 @@ class RepeatabilityTest {
 
         assertEquals(residual, sigma.sigma() * sigma.sigma(), 1e-9);
         assertEquals(9, sigma.degreesOfFreedom());
-        // chi squared with 9 degrees of freedom is 19.0228 at 97.5 % and 2.70039 at 2.5 %, from memory
+        // chi-square with 9 degrees of freedom is 19.0228 at 97.5 % and 2.70039 at 2.5 %, from memory
         assertEquals(Math.sqrt(9 / 19.0228), sigma.low(0.95) / sigma.sigma(), 1e-5);
         assertEquals(Math.sqrt(9 / 2.70039), sigma.high(0.95) / sigma.sigma(), 1e-5);
     }
