@@ -3,12 +3,10 @@ package io.github.kernlot.orientation.line;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Eigen;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.EigenDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * A set of structures whose orientation in the ground is stable enough to say how core was turned.
@@ -51,24 +49,11 @@ public record Fabric(PlaneOrientation mean, double sigma, double stray) {
             throw new IllegalArgumentException(
                     planes.size() + " planes; expected at least " + FEWEST + " to tell a fabric from them");
         }
-        RealMatrix tensor = new Array2DRowRealMatrix(3, 3);
-        for (PlaneOrientation plane : planes) {
-            double[] pole = components(plane.pole());
-            for (int row = 0; row < 3; row++) {
-                for (int column = 0; column < 3; column++) {
-                    tensor.addToEntry(row, column, pole[row] * pole[column] / planes.size());
-                }
-            }
-        }
-        EigenDecomposition axes = new EigenDecomposition(tensor);
-        int strongest = 0;
-        for (int i = 1; i < 3; i++) {
-            strongest = axes.getRealEigenvalue(i) > axes.getRealEigenvalue(strongest) ? i : strongest;
-        }
-        double[] axis = axes.getEigenvector(strongest).toArray();
-        double scatter = Math.sqrt(Math.max(0, 1 - axes.getRealEigenvalue(strongest)) / 2);
+        Eigen axes = Eigen.of(planes.stream().map(plane -> vector(plane.pole())).toList());
+        Vector mean = axes.vectors().get(0);
+        double scatter = Math.sqrt(Math.max(0, 1 - axes.values().get(0)) / 2);
         return new Fabric(
-                PlaneOrientation.ofNormal(axis[0], axis[1], axis[2]),
+                PlaneOrientation.ofNormal(mean.north(), mean.east(), mean.down()),
                 Math.max(Math.toDegrees(scatter), LEAST_SCATTER),
                 stray);
     }
@@ -76,9 +61,8 @@ public record Fabric(PlaneOrientation mean, double sigma, double stray) {
     /** Planes that agree to the last digit do not make a fabric that sharp. */
     private static final double LEAST_SCATTER = 0.5;
 
-    private static double[] components(LineOrientation pole) {
-        Vector vector = Vector.ofInclination(90 - pole.plunge(), pole.trend());
-        return new double[] {vector.north(), vector.east(), vector.down()};
+    private static Vector vector(LineOrientation pole) {
+        return Vector.ofInclination(90 - pole.plunge(), pole.trend());
     }
 
     /** The mean plane, the scatter and the strays: {@code 62.4/118.9 (dip/dip direction), scatter 5.0, stray 10 %}. */

@@ -3,11 +3,12 @@ package io.github.kernlot.orientation.rock;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Eigen;
+import io.github.kernlot.orientation.internal.EvenPoles;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.EigenDecomposition;
 
 /**
  * The bias by which a hole meets planes the less often the smaller their alpha: a set of planes is met in proportion to sin(alpha), so
@@ -22,7 +23,7 @@ public record OrientationBias(double cap) {
     /** The cap that is assumed where nothing better is known: the blind zone then begins below alpha 14.5. */
     public static final OrientationBias ASSUMED = new OrientationBias(4);
 
-    private static final int SPIRAL = 20_000;
+    private static final int POLES = 20_000;
 
     /**
      * Checks the cap.
@@ -104,15 +105,12 @@ public record OrientationBias(double cap) {
             return 1 / cap;
         }
         List<Vector> axes = holes.stream().map(Ways::axis).toList();
-        double golden = 180 * (3 - Math.sqrt(5));
         int blind = 0;
-        for (int i = 0; i < SPIRAL; i++) {
-            double down = (i + 0.5) / SPIRAL;
-            double across = Math.sqrt(1 - down * down);
-            Vector pole = new Vector(across * Degrees.cos(golden * i), across * Degrees.sin(golden * i), down);
+        for (int i = 0; i < POLES; i++) {
+            Vector pole = EvenPoles.pole(i, POLES);
             blind += axes.stream().allMatch(axis -> Math.abs(pole.dot(axis)) * cap < 1) ? 1 : 0;
         }
-        return blind / (double) SPIRAL;
+        return blind / (double) POLES;
     }
 
     private static void checked(List<HoleDirection> holes) {
@@ -157,24 +155,9 @@ public record OrientationBias(double cap) {
     private Vector clusterAxis(HoleDirection hole, List<PlaneOrientation> planes) {
         double[][] tensor = new double[3][3];
         for (PlaneOrientation plane : planes) {
-            Vector pole = Ways.normal(plane);
-            double[] parts = {pole.north(), pole.east(), pole.down()};
-            double weight = weight(Ways.alpha(hole, plane));
-            for (int i = 0; i < 3; i++) {
-                for (int k = 0; k < 3; k++) {
-                    // the same both ways to the last bit: the library takes a matrix that is not for one without
-                    // symmetry
-                    tensor[i][k] += weight * (parts[i] * parts[k]);
-                }
-            }
+            Eigen.addProduct(tensor, Ways.normal(plane), weight(Ways.alpha(hole, plane)));
         }
-        EigenDecomposition axes = new EigenDecomposition(new Array2DRowRealMatrix(tensor));
-        int strongest = 0;
-        for (int i = 1; i < 3; i++) {
-            strongest = axes.getRealEigenvalue(i) > axes.getRealEigenvalue(strongest) ? i : strongest;
-        }
-        double[] axis = axes.getEigenvector(strongest).toArray();
-        return new Vector(axis[0], axis[1], axis[2]);
+        return Eigen.of(new Array2DRowRealMatrix(tensor)).vectors().get(0);
     }
 
     /** The cap and what it hides: {@code weights up to 4.0, blind below alpha 14.5}. */

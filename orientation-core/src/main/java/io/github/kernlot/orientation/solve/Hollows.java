@@ -1,6 +1,6 @@
 package io.github.kernlot.orientation.solve;
 
-import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.EvenPoles;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,15 +16,11 @@ final class Hollows {
 
     /** Of so many poles spread evenly over the hemisphere those that lie lower than their neighbours. */
     static List<Vector> of(ToDoubleFunction<Vector> height, int count) {
-        // a spiral of equal areas (from memory)
-        double golden = 180 * (3 - Math.sqrt(5));
         double near = Math.cos(NEIGHBOURS * Math.sqrt(2 * Math.PI / count));
         Vector[] poles = new Vector[count];
         double[] heights = new double[count];
         for (int i = 0; i < count; i++) {
-            double down = (i + 0.5) / count;
-            double across = Math.sqrt(1 - down * down);
-            poles[i] = new Vector(across * Degrees.cos(golden * i), across * Degrees.sin(golden * i), down);
+            poles[i] = EvenPoles.pole(i, count);
             heights[i] = height.applyAsDouble(poles[i]);
         }
         List<Vector> hollows = new ArrayList<>();

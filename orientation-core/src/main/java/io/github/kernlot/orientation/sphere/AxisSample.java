@@ -3,6 +3,7 @@ package io.github.kernlot.orientation.sphere;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Eigen;
 import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.sphere.distribution.BinghamDistribution;

@@ -3,6 +3,7 @@ package io.github.kernlot.orientation.sphere;
 import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Eigen;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;

@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.sphere;
 
 import io.github.kernlot.orientation.LineOrientation;
+import io.github.kernlot.orientation.internal.Eigen;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;

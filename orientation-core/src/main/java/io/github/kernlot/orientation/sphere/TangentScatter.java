@@ -1,5 +1,6 @@
 package io.github.kernlot.orientation.sphere;
 
+import io.github.kernlot.orientation.internal.Eigen;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
 import java.util.Optional;

@@ -1,19 +1,29 @@
-package io.github.kernlot.orientation.sphere;
+package io.github.kernlot.orientation.internal;
 
-import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
-/** The eigenvalues of a symmetric matrix of three rows that has none below zero, the greatest first, with unit vectors. */
-record Eigen(List<Double> values, List<Vector> vectors) {
+/**
+ * The eigenvalues of a symmetric matrix of three rows that has none below zero, the greatest first, with unit vectors.
+ *
+ * @param values three, 0 or more
+ * @param vectors the unit vector of each
+ */
+public record Eigen(List<Double> values, List<Vector> vectors) {
 
     /** Below this share of the trace an eigenvalue is rounding. */
     private static final double ROUNDING = 1e-15;
 
-    static Eigen of(RealMatrix matrix) {
+    /**
+     * Of a matrix.
+     *
+     * @param matrix three rows, the same both ways to the last bit
+     * @return its eigenvalues
+     */
+    public static Eigen of(RealMatrix matrix) {
         EigenDecomposition found = new EigenDecomposition(matrix);
         double trace = matrix.getTrace();
         List<Integer> order = IntStream.range(0, 3)
@@ -31,8 +41,13 @@ record Eigen(List<Double> values, List<Vector> vectors) {
                         .toList());
     }
 
-    /** Of the mean of the products of the components. */
-    static Eigen of(List<Vector> vectors) {
+    /**
+     * Of the mean of the products of the components.
+     *
+     * @param vectors one or more
+     * @return its eigenvalues
+     */
+    public static Eigen of(List<Vector> vectors) {
         double[][] sums = new double[3][3];
         for (Vector vector : vectors) {
             addProduct(sums, vector, 1.0 / vectors.size());
@@ -40,7 +55,14 @@ record Eigen(List<Double> values, List<Vector> vectors) {
         return of(new Array2DRowRealMatrix(sums));
     }
 
-    static void addProduct(double[][] sums, Vector vector, double weight) {
+    /**
+     * Adds the products of the components of a vector.
+     *
+     * @param sums three rows of three, to which is added
+     * @param vector the vector
+     * @param weight how much of the products is added
+     */
+    public static void addProduct(double[][] sums, Vector vector, double weight) {
         double[] components = components(vector);
         for (int i = 0; i < 3; i++) {
             for (int j = 0; j < 3; j++) {
@@ -50,7 +72,13 @@ record Eigen(List<Double> values, List<Vector> vectors) {
         }
     }
 
-    static double[] components(Vector vector) {
+    /**
+     * The components of a vector.
+     *
+     * @param vector the vector
+     * @return north, east, down
+     */
+    public static double[] components(Vector vector) {
         return new double[] {vector.north(), vector.east(), vector.down()};
     }
 }
