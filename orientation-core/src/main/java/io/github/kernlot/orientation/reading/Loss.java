@@ -8,11 +8,10 @@ package io.github.kernlot.orientation.reading;
  */
 record Loss(double scale) {
 
-    /** 95 % efficiency for Gaussian errors (Beaton and Tukey 1974, from memory). */
+    /** That {@link #EFFICIENCY} for Gaussian errors (Beaton and Tukey 1974, from memory). */
     static final double TUNING = 4.685;
 
-    /** By which the variance of the estimate exceeds that of least squares for Gaussian errors. */
-    static final double VARIANCE = 1 / 0.95;
+    private static final double EFFICIENCY = 0.95;
 
     static final Loss SQUARES = new Loss(Double.POSITIVE_INFINITY);
 
@@ -22,6 +21,11 @@ record Loss(double scale) {
      */
     Loss wider() {
         return new Loss(3 * scale);
+    }
+
+    /** By which the variance of the estimate exceeds that of least squares for Gaussian errors. */
+    double variance() {
+        return scale == Double.POSITIVE_INFINITY ? 1 : 1 / EFFICIENCY;
     }
 
     double limit() {

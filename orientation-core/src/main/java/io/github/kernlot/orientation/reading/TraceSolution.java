@@ -50,23 +50,34 @@ record TraceSolution(
                 Arrays.stream(order).mapToDouble(i -> points.get(i).angle()).toArray();
         Wall wall = Wall.of(depths, angles, sigmas.depthMillimetres() / radius, Math.toRadians(sigmas.angle()));
         check(wall);
-        Loss loss = Loss.SQUARES;
-        Cut cut;
-        if (known) {
-            cut = new CutDescent(wall, Loss.SQUARES).from(new CutSearch(wall).byCost(Loss.SQUARES));
-            loss = new Loss(1);
-            if (isSuspicious(wall, cut)) {
-                cut = new CutDescent(wall, loss.wider()).from(new CutSearch(wall).byCost(loss.wider()));
-            }
-        } else if (points.size() <= TOO_FEW_TO_JUDGE) {
-            cut = new CutSearch(wall).byCost(Loss.SQUARES);
-        } else {
-            SoundPoints sound = SoundPoints.among(wall);
-            cut = sound.cut();
-            loss = new Loss(sound.scale());
+        Outcome outcome = known ? ofKnown(wall) : ofUnknown(wall);
+        return outcome.solution(order, sigmas, datum, radius);
+    }
+
+    private static Outcome ofKnown(Wall wall) {
+        Loss loss = new Loss(1);
+        Cut squares = leastSquares(wall);
+        Cut start = squares;
+        if (isSuspicious(wall, squares)) {
+            start = new CutDescent(wall, loss.wider()).from(new CutSearch(wall).byCost(loss.wider()));
         }
-        cut = new CutDescent(wall, loss).from(cut);
-        return new Outcome(wall, cut, loss, known).solution(order, sigmas, datum, radius);
+        Outcome robust = new Outcome(wall, new CutDescent(wall, loss).from(start), loss, true);
+        // the biweight may rather give up one of four points that chance put three sigmas off than cut between them
+        Outcome all = new Outcome(wall, squares, Loss.SQUARES, true);
+        return !robust.hasMajority() && all.isWithin(loss.limit()) ? all : robust;
+    }
+
+    private static Outcome ofUnknown(Wall wall) {
+        if (wall.size() <= TOO_FEW_TO_JUDGE) {
+            return new Outcome(wall, leastSquares(wall), Loss.SQUARES, false);
+        }
+        SoundPoints sound = SoundPoints.among(wall);
+        Loss loss = new Loss(sound.scale());
+        return new Outcome(wall, new CutDescent(wall, loss).from(sound.cut()), loss, false);
+    }
+
+    private static Cut leastSquares(Wall wall) {
+        return new CutDescent(wall, Loss.SQUARES).from(new CutSearch(wall).byCost(Loss.SQUARES));
     }
 
     /** By depth and then by angle, so that the order in which points come does not matter. */
@@ -127,9 +138,7 @@ record TraceSolution(
 
         TraceSolution solution(int[] order, WallSigmas given, double datum, double radius) {
             double[] residuals = wall.residuals(cut);
-            int[] kept = IntStream.range(0, residuals.length)
-                    .filter(i -> loss.weight(residuals[i]) > 0)
-                    .toArray();
+            int[] kept = kept(residuals);
             requireMajority(kept.length);
             CorePlane plane = CoreDirections.plane(cut.normal());
             double side = CoreDirections.normal(plane).dot(cut.normal()) < 0 ? -1 : 1;
@@ -137,8 +146,9 @@ record TraceSolution(
             DMatrixRMaj covariance = covariance(plane, named, kept);
             int free = kept.length - 3;
             boolean told = known || free > 0;
-            double variance = known ? (wall.size() > 3 ? Loss.VARIANCE : 1) : free > 0 ? variance(residuals, kept) : 0;
-            double factor = known ? 1 : Math.sqrt(variance / (loss.equals(Loss.SQUARES) ? 1 : Loss.VARIANCE));
+            double variance =
+                    known ? (wall.size() > 3 ? loss.variance() : 1) : free > 0 ? variance(residuals, kept) : 0;
+            double factor = known ? 1 : Math.sqrt(variance / loss.variance());
             double unit = known ? 1 : Math.max(SoundPoints.ROUNDING, factor);
             Double[] placed = new Double[residuals.length];
             for (int i = 0; i < residuals.length; i++) {
@@ -166,6 +176,20 @@ record TraceSolution(
                     told ? Optional.of(given.times(factor)) : Optional.empty(),
                     List.of(placed),
                     leftOut);
+        }
+
+        private int[] kept(double[] residuals) {
+            return IntStream.range(0, residuals.length)
+                    .filter(i -> loss.weight(residuals[i]) > 0)
+                    .toArray();
+        }
+
+        boolean hasMajority() {
+            return kept(wall.residuals(cut)).length >= CutSearch.majority(wall.size());
+        }
+
+        boolean isWithin(double limit) {
+            return Arrays.stream(wall.residuals(cut)).allMatch(residual -> Math.abs(residual) < limit);
         }
 
         private void requireMajority(int kept) {

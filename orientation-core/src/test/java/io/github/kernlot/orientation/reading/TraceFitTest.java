@@ -225,6 +225,19 @@ class TraceFitTest {
         }
     }
 
+    @Test
+    void fourPointsScatteredByChanceAreNotRefused() {
+        List<WallPoint> exact = Traces.round(CorePlane.of(80, 200), CORE, 412.3, 10, 250, 4);
+        Random random = new Random(11);
+        double farthest = 0;
+        for (int i = 0; i < 3000; i++) {
+            TraceFit fit = TraceFit.of(CORE, Traces.disturbed(exact, SIGMAS, random), SIGMAS);
+            assertEquals(List.of(), fit.leftOut());
+            farthest = Math.max(farthest, fit.chiSquare());
+        }
+        assertTrue(farthest > 10, () -> "no point was far off");
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void sigmasMustBeAboveNothing(double sigma) {
