@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The rules of the house hold here. That each can fail is shown beside the same rules in orientation-core. */
 class HouseRulesTest {
@@ -54,10 +55,17 @@ class HouseRulesTest {
         assertFalse(OURS.isEmpty());
     }
 
-    @Test
-    void theRulesAreThoseOfOrientationCore() throws IOException {
-        Path rules = Path.of("src/test/java/io/github/kernlot/house/HouseRules.java");
-        Path sibling = Path.of("..", "orientation-core").resolve(rules);
-        assertEquals(Files.readString(sibling), Files.readString(rules));
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "java/io/github/kernlot/house/HouseRules.java",
+                "java/io/github/kernlot/house/RepeatableDraws.java",
+                "resources/META-INF/services/net.jqwik.api.lifecycle.LifecycleHook",
+                "resources/junit-platform.properties"
+            })
+    void theHouseIsThatOfOrientationCore(String file) throws IOException {
+        Path ours = Path.of("src", "test").resolve(file);
+        Path sibling = Path.of("..", "orientation-core").resolve(ours);
+        assertEquals(Files.readString(sibling), Files.readString(ours));
     }
 }
