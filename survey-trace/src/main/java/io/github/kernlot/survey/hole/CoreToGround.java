@@ -4,6 +4,7 @@ import io.github.kernlot.orientation.BetaConvention;
 import io.github.kernlot.orientation.CoreFrame;
 import io.github.kernlot.orientation.CoreLine;
 import io.github.kernlot.orientation.CorePlane;
+import io.github.kernlot.orientation.DirectedCoreLine;
 import io.github.kernlot.orientation.DirectedLine;
 import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.HoleSense;
@@ -60,13 +61,15 @@ final class CoreToGround {
             notes.add((structure.alpha().isPresent() ? "the line through the core is unoriented: " : "")
                     + doubt.orElseThrow());
         }
+        Optional<CoreFrame> ofArrow = structure.coreLine().isPresent() ? ofCoreLine : ofPlane;
+        if (ofArrow.isPresent() && structure.sense().isPresent() && isAcross(structure)) {
+            notes.add("the line stands at right angles to the core axis and points neither down-hole nor up-hole");
+        }
         return new Ground(
                 ofPlane.map(frame -> frame.toGeographic(corePlane(structure)).withAzimuthTurned(toOutput)),
-                (structure.coreLine().isPresent() ? ofCoreLine : ofPlane)
-                        .flatMap(frame -> lineation(structure, frame))
+                ofArrow.flatMap(frame -> line(structure).map(frame::toGeographic))
                         .map(line -> line.withAzimuthTurned(toOutput)),
-                (structure.coreLine().isPresent() ? ofCoreLine : ofPlane)
-                        .flatMap(frame -> structure.sense().map(end -> arrow(structure, frame, end)))
+                ofArrow.flatMap(frame -> arrow(structure).map(frame::toGeographic))
                         .map(arrow -> arrow.withAzimuthTurned(toOutput)),
                 notes);
     }
@@ -106,24 +109,26 @@ final class CoreToGround {
         return trace.carriedFrameAt(structure.depth());
     }
 
-    private Optional<LineOrientation> lineation(Structure structure, CoreFrame frame) {
-        if (structure.coreLine().isPresent()) {
-            return structure.coreLine().map(line -> frame.toGeographic(coreLine(structure, line)));
-        }
+    /** The line on core, whichever way it was read. */
+    private Optional<CoreLine> line(Structure structure) {
         return structure.gamma().isPresent()
-                ? Optional.of(frame.toGeographic(lineInPlane(structure)))
-                : Optional.empty();
+                ? Optional.of(lineInPlane(structure).toCoreLine())
+                : structure.coreLine().map(read -> coreLine(structure, read));
+    }
+
+    private boolean isAcross(Structure structure) {
+        return line(structure).filter(line -> line.axisAngle() == 90).isPresent();
     }
 
     /** A sense names an end of the hole, whichever way the arrows of the reference line point. */
-    private DirectedLine arrow(Structure structure, CoreFrame frame, HoleSense sense) {
-        if (structure.coreLine().isPresent()) {
-            return frame.toGeographic(
-                    coreLine(structure, structure.coreLine().get()).pointing(sense));
+    private Optional<DirectedCoreLine> arrow(Structure structure) {
+        if (structure.sense().isEmpty() || isAcross(structure)) {
+            return Optional.empty();
         }
-        return structure.gamma().isPresent()
-                ? frame.toGeographic(lineInPlane(structure).pointing(sense))
-                : frame.toGeographic(corePlane(structure).facing(sense));
+        HoleSense end = structure.sense().get();
+        return Optional.of(line(structure)
+                .map(line -> line.pointing(end))
+                .orElseGet(() -> corePlane(structure).facing(end)));
     }
 
     /** The plane in the house convention. */

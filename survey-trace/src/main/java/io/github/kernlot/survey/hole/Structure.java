@@ -39,8 +39,8 @@ public record Structure(
      *
      * @throws IllegalArgumentException if the depth is negative, alpha lies outside [0, 90], beta or gamma outside [0, 360]; if
      *     gamma is given at alpha 90, where it cannot be read, or beside a line through the core; if there is no alpha, but beta or
-     *     gamma or no line through the core; or if a sense is given where the line or the pole of the plane stands at right angles to
-     *     the core axis; 360 becomes 0
+     *     gamma or no line through the core; or if a sense is given where the line through the core or the pole of the plane stands at
+     *     right angles to the core axis; 360 becomes 0
      */
     public Structure {
         depth = Require.notNegative("depth", depth, "m");
@@ -64,7 +64,7 @@ public record Structure(
         }
         if (sense.isPresent() && isSquare(alpha, gamma, coreLine)) {
             throw new IllegalArgumentException("sense is given of "
-                    + (gamma.isPresent() || coreLine.isPresent()
+                    + (coreLine.isPresent()
                             ? "a line at right angles to the core axis, which points"
                             : "a plane at alpha 0 degrees, which faces")
                     + " neither down-hole nor up-hole; expected none");
@@ -96,12 +96,15 @@ public record Structure(
         return angle.isPresent() ? OptionalDouble.of(Require.azimuth(name, angle.getAsDouble())) : angle;
     }
 
-    /** Whether what an arrow would be of, the line or else the pole of the plane, stands at right angles to the axis. */
+    /**
+     * Whether what an arrow would be of, the line or else the pole of the plane, stands at right angles to the axis. Which gamma does so is
+     * for the convention to tell.
+     */
     private static boolean isSquare(OptionalDouble alpha, OptionalDouble gamma, Optional<CoreLineReading> coreLine) {
         if (coreLine.isPresent()) {
             return coreLine.get().axisAngle() == 90;
         }
-        return gamma.isPresent() ? gamma.getAsDouble() % 180 == 90 : alpha.orElseThrow() == 0;
+        return gamma.isEmpty() && alpha.orElseThrow() == 0;
     }
 
     /**

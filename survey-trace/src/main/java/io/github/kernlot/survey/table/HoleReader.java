@@ -52,7 +52,7 @@ final class HoleReader {
     HoleReader(HoleRows rows, JobSettings settings, List<String> carriedColumns) {
         this.rows = rows;
         this.settings = settings;
-        this.structures = new StructureReader(carriedColumns, findings);
+        this.structures = new StructureReader(carriedColumns, settings.gamma(), findings);
     }
 
     HoleFindings findings() {

@@ -3,6 +3,7 @@ package io.github.kernlot.survey.table;
 import static java.util.Map.entry;
 
 import io.github.kernlot.orientation.BetaConvention;
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.WallReference;
 import io.github.kernlot.survey.BeyondLast;
 import io.github.kernlot.survey.DesurveyMethod;
@@ -42,6 +43,11 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             Map.of("clockwise", BetaConvention.Sense.CLOCKWISE, "anticlockwise", BetaConvention.Sense.ANTICLOCKWISE);
     static final Map<String, BetaConvention.Apex> APEXES =
             Map.of("down-hole", BetaConvention.Apex.DOWN_HOLE, "up-hole", BetaConvention.Apex.UP_HOLE);
+    static final Map<String, GammaConvention.Zero> GAMMA_ZEROS = Map.of(
+            "long-axis-down-hole", GammaConvention.Zero.LONG_AXIS_DOWN_HOLE,
+            "short-axis-clockwise", GammaConvention.Zero.SHORT_AXIS_CLOCKWISE,
+            "long-axis-up-hole", GammaConvention.Zero.LONG_AXIS_UP_HOLE,
+            "short-axis-anticlockwise", GammaConvention.Zero.SHORT_AXIS_ANTICLOCKWISE);
 
     /** The key that lists names of surveys, the most trusted first. */
     static final String PRIORITY = "survey.priority";
@@ -68,6 +74,7 @@ record JobKey(String name, String preset, boolean isUsed, Optional<NumberRange> 
             word("beta.sense", "clockwise", SENSES),
             word("beta.apex", "down-hole", APEXES),
             word("gamma.sense", "clockwise", SENSES),
+            word("gamma.zero", "long-axis-down-hole", GAMMA_ZEROS),
             number("mark.sensor_sigma_deg", "1.0", NumberRange.SIGMA_OR_NONE),
             number("mark.level_sigma_deg", "2.0", NumberRange.SIGMA_OR_NONE),
             number("mark.pencil_sigma_mm", "0.5", NumberRange.SIGMA_OR_NONE),

@@ -193,10 +193,7 @@ final class JobSettings {
                         word("beta.sense", JobKey.SENSES),
                         BetaConvention.View.DOWN_HOLE,
                         word("beta.apex", JobKey.APEXES)),
-                new GammaConvention(
-                        word("gamma.sense", JobKey.SENSES),
-                        BetaConvention.View.DOWN_HOLE,
-                        GammaConvention.Zero.LONG_AXIS_DOWN_HOLE),
+                gamma(),
                 model,
                 number("hand.tolerance_deg"),
                 (int) number("hand.neighbours"),
@@ -205,6 +202,13 @@ final class JobSettings {
                 fabric(),
                 number("run.finding_prior_factor"),
                 number("depth.sigma_m"));
+    }
+
+    GammaConvention gamma() {
+        return new GammaConvention(
+                word("gamma.sense", JobKey.SENSES),
+                BetaConvention.View.DOWN_HOLE,
+                word("gamma.zero", JobKey.GAMMA_ZEROS));
     }
 
     private FabricSettings fabric() {

@@ -1,5 +1,6 @@
 package io.github.kernlot.survey.table;
 
+import io.github.kernlot.orientation.GammaConvention;
 import io.github.kernlot.orientation.HoleSense;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.survey.check.Finding;
@@ -19,11 +20,13 @@ final class StructureReader {
             Map.of("down-hole", HoleSense.DOWN_HOLE, "up-hole", HoleSense.UP_HOLE);
 
     private final List<String> carriedColumns;
+    private final GammaConvention gammas;
     private final HoleFindings findings;
     private final Map<List<String>, Integer> seen = new HashMap<>();
 
-    StructureReader(List<String> carriedColumns, HoleFindings findings) {
+    StructureReader(List<String> carriedColumns, GammaConvention gammas, HoleFindings findings) {
         this.carriedColumns = carriedColumns;
+        this.gammas = gammas;
         this.findings = findings;
     }
 
@@ -85,18 +88,22 @@ final class StructureReader {
     }
 
     /** Something that stands square to the axis, or a plane along it, has no end or side that is the down-hole one. */
-    private static void checkSense(Row row, OptionalDouble alpha, OptionalDouble gamma, OptionalDouble axisAngle) {
+    private void checkSense(Row row, OptionalDouble alpha, OptionalDouble gamma, OptionalDouble axisAngle) {
         if (!row.has("sense")) {
             return;
         }
         boolean hasLine = row.has("gamma_deg") || row.has("axis_angle_deg");
-        if (is(axisAngle, 90) || (gamma.isPresent() && Degrees.wrap360(gamma.getAsDouble()) % 180 == 90)) {
+        if (is(axisAngle, 90) || (gamma.isPresent() && isAcross(gamma.getAsDouble()))) {
             row.fault(
                     "sense",
                     "expected none of a line at right angles to the core axis, which points neither down-hole nor up-hole");
         } else if (!hasLine && is(alpha, 0)) {
             row.fault("sense", "expected none of a plane at alpha 0, which faces neither down-hole nor up-hole");
         }
+    }
+
+    private boolean isAcross(double gamma) {
+        return gammas.toHouse(Degrees.wrap360(gamma)) % 180 == 90;
     }
 
     private static boolean is(OptionalDouble angle, double value) {

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.github.kernlot.orientation.BetaConvention;
+import io.github.kernlot.orientation.GammaConvention;
+import io.github.kernlot.orientation.HoleSense;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.Position;
 import io.github.kernlot.orientation.WallReference;
@@ -74,6 +77,40 @@ class OrientedHoleTest {
         assertEquals(BEDDING, bedding.structure());
         assertTrue(hole.findings().isEmpty());
         assertEquals("KL-01: 1 of 1 structures oriented", hole.toString());
+    }
+
+    /** Gamma 0 from the short axis lies across the core, gamma 90 along the plane's steepest way on it. */
+    @Test
+    void aLineAcrossTheCoreHasNoArrowWhateverItsGammaIsCountedFrom() {
+        OrientationSettings shortAxis = ASSUMED.withGamma(new GammaConvention(
+                BetaConvention.Sense.CLOCKWISE,
+                BetaConvention.View.DOWN_HOLE,
+                GammaConvention.Zero.SHORT_AXIS_CLOCKWISE));
+        Structure across =
+                at(50, 41, OptionalDouble.of(213), OptionalDouble.of(0)).withSense(HoleSense.DOWN_HOLE);
+        Structure along =
+                at(50, 41, OptionalDouble.of(213), OptionalDouble.of(90)).withSense(HoleSense.DOWN_HOLE);
+
+        OrientedStructure first = only(orient(TRACE, good(), shortAxis, across));
+        assertTrue(first.isOriented());
+        assertTrue(first.lineation().isPresent());
+        assertEquals(Optional.empty(), first.arrow());
+        assertEquals(
+                "the line stands at right angles to the core axis and points neither down-hole nor up-hole",
+                first.note());
+
+        OrientedStructure second = only(orient(TRACE, good(), shortAxis, along));
+        Structure house =
+                at(50, 41, OptionalDouble.of(213), OptionalDouble.of(180)).withSense(HoleSense.DOWN_HOLE);
+        assertEquals(
+                0,
+                second.arrow()
+                        .orElseThrow()
+                        .angleTo(only(orient(TRACE, good(), ASSUMED, house))
+                                .arrow()
+                                .orElseThrow()),
+                1e-12);
+        assertEquals("", second.note());
     }
 
     @Test

@@ -105,8 +105,6 @@ class StructureTest {
     void whatStandsSquareToTheAxisTakesNoSense() {
         assertTrue(refusal(() -> Structure.of(3, "bed", 0, 10).withSense(HoleSense.UP_HOLE))
                 .contains("a plane at alpha 0"));
-        assertTrue(
-                refusal(() -> withGamma(40, 270).withSense(HoleSense.UP_HOLE)).contains("right angles"));
         assertTrue(refusal(() ->
                         Structure.ofLine(3, "line", CoreLineReading.of(90, 10)).withSense(HoleSense.UP_HOLE))
                 .contains("right angles"));

@@ -227,6 +227,44 @@ class CoreLineColumnsTest {
         assertEquals(read.getField("plunge_deg"), counted.getField("plunge_deg"));
     }
 
+    /** The house's gamma 35 less a quarter, a half and three quarters of a turn; along an arrow up-hole the ends change places too. */
+    @ParameterizedTest
+    @CsvSource({
+        "down-hole, short-axis-clockwise, 305",
+        "down-hole, long-axis-up-hole, 215",
+        "down-hole, short-axis-anticlockwise, 125",
+        "up-hole, long-axis-down-hole, 145",
+        "up-hole, short-axis-clockwise, 235",
+        "up-hole, short-axis-anticlockwise, 55"
+    })
+    void gammaIsCountedFromItsZero(String lineArrow, String zero, String gamma) throws IOException {
+        DirectedLine read = arrow(oriented(straight(90, 60, "S-1,50,vein,40,120,35,,,down-hole\n"))
+                .get(0));
+        String beta = lineArrow.equals("down-hole") ? "120" : "60";
+        NamedCsvRecord counted = oriented(straight(
+                                90,
+                                60,
+                                "S-1,50,vein,40," + beta + "," + gamma + ",,,down-hole\n",
+                                "gamma.zero = " + zero)
+                        .put("lines.csv", "hole_id,from_m,to_m,arrow\nS-1,0,100," + lineArrow + "\n"))
+                .get(0);
+        assertEquals(0, arrow(counted).angleTo(read), WRITTEN);
+    }
+
+    @Test
+    void fromTheShortAxisGammaZeroLiesAcrossTheCore() {
+        assertEquals(
+                List.of(
+                        "structures.csv, line 2, column sense: \"up-hole\", expected none of a line at right angles to the core"
+                                + " axis, which points neither down-hole nor up-hole"),
+                straight(
+                                90,
+                                60,
+                                "S-1,50,vein,40,120,0,,,up-hole\nS-1,51,vein,40,120,90,,,up-hole\n",
+                                "gamma.zero = short-axis-clockwise")
+                        .refusal());
+    }
+
     private static Vector3D vector(DirectedLine line) {
         return new Vector3D(line.north(), line.east(), line.down());
     }
