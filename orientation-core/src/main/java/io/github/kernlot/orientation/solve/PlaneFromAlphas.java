@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.solve;
 
 import io.github.kernlot.orientation.PlaneOrientation;
+import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -8,7 +9,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 
 /**
  * A plane from the alphas that it shows in several holes whose core is not oriented: weighted least squares over all halves of the
@@ -172,9 +172,7 @@ public final class PlaneFromAlphas {
     public OptionalDouble probability() {
         return readings.size() == 2
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(1
-                        - new ChiSquaredDistribution(null, readings.size() - 2.0)
-                                .cumulativeProbability(best().chiSquare()));
+                : OptionalDouble.of(UpperTail.ofChiSquare(best().chiSquare(), readings.size() - 2));
     }
 
     /** The candidates that are tied, the best first, each on its line. */

@@ -65,6 +65,19 @@ class PlaneFromAlphasTest {
         }
     }
 
+    /** With two degrees of freedom the tail is exp(-x / 2) (handbooks' chi-square tables: 5.991 for 0.05). */
+    @Test
+    void howProbableTheResidualsAreKeepsItsDigits() {
+        for (double off : new double[] {0, 2, 5, 25}) {
+            List<AlphaReading> readings = readings(TRUTH, 1, EAST, SOUTH, NORTHWEST, HoleDirection.ofPlunge(80, 20));
+            AlphaReading last = readings.remove(3);
+            readings.add(AlphaReading.of(last.hole(), last.alpha() - off, 1));
+            PlaneFromAlphas found = PlaneFromAlphas.of(readings);
+            double expected = Math.exp(-found.best().chiSquare() / 2);
+            assertEquals(expected, found.probability().orElseThrow(), 1e-9 * expected);
+        }
+    }
+
     @Test
     void ofManyHolesFewPairsSuffice() {
         Random random = new Random(2);
