@@ -13,14 +13,17 @@ public final class Require {
      * @param name what the value is
      * @param value the value
      * @param low the least value that is accepted
-     * @param high the greatest value that is accepted
+     * @param high the greatest value that is accepted, Double.MAX_VALUE for any finite one
      * @param unit the unit of the three
      * @return the value, with -0.0 made 0.0
      * @throws IllegalArgumentException if the value lies outside the range or is NaN
      */
     public static double inRange(String name, double value, double low, double high, String unit) {
         if (!(value >= low && value <= high)) {
-            throw refused(name, value, unit, "within [" + number(low) + ", " + number(high) + "]");
+            String range = high == Double.MAX_VALUE
+                    ? number(low) + " or above"
+                    : "within [" + number(low) + ", " + number(high) + "]";
+            throw refused(name, value, unit, range);
         }
         return value + 0.0;
     }

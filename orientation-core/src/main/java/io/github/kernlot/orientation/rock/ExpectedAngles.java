@@ -112,7 +112,7 @@ public record ExpectedAngles(
         return List.copyOf(table);
     }
 
-    /** A line of the table: {@code 120.00 m: alpha 41.6 (36.6 to 46.6), beta 051.2 +- 6.7}. */
+    /** A line of the table: {@code 120.00 m: alpha 41.6 (36.6 to 46.6), beta 051.2 (044.5 to 057.9)}. */
     @Override
     public String toString() {
         String range = leastAlpha == greatestAlpha
@@ -121,7 +121,12 @@ public record ExpectedAngles(
         String side = beta.isEmpty()
                 ? ", no beta"
                 : ", beta " + Degrees.azimuthText(beta.getAsDouble())
-                        + (betaHalfRange == 0 ? "" : " +- " + Degrees.text(betaHalfRange))
+                        + (betaHalfRange == 0
+                                ? ""
+                                : " (" + Degrees.azimuthText(Degrees.wrap360(beta.getAsDouble() - betaHalfRange))
+                                        + " to "
+                                        + Degrees.azimuthText(Degrees.wrap360(beta.getAsDouble() + betaHalfRange))
+                                        + ")")
                         + (foldsOver ? " or opposite" : "");
         return String.format(Locale.ROOT, "%.2f m: alpha ", depth) + Degrees.text(alpha) + range + side;
     }

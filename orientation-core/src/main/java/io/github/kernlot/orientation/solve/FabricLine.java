@@ -11,6 +11,7 @@ import io.github.kernlot.orientation.line.FabricReading;
 import io.github.kernlot.orientation.line.LineAngle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
@@ -270,9 +271,14 @@ public final class FabricLine {
         return String.join("; ", parts);
     }
 
-    /** The places where the line may lie, each on its line. */
+    /**
+     * The line at the depth of the first reading, {@code 146.4 from low side, sigma 5.0, at 101.20 m}, and the places where it may lie in
+     * the carried frame, each on its line.
+     */
     @Override
     public String toString() {
-        return modes.stream().map(FabricLineMode::toString).collect(Collectors.joining("\n"));
+        double depth = witnesses.get(0).reading().depth();
+        String head = String.format(Locale.ROOT, "%s, at %.2f m\n", lineAt(depth, WallReference.lowSide()), depth);
+        return modes.stream().map(FabricLineMode::toString).collect(Collectors.joining("\n", head, ""));
     }
 }

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
@@ -175,10 +176,13 @@ public final class PlaneFromAlphas {
                 : OptionalDouble.of(UpperTail.ofChiSquare(best().chiSquare(), readings.size() - 2));
     }
 
-    /** The candidates that are tied, the best first, each on its line. */
+    /** How probable residuals so large are, and the candidates that are tied, the best first, each on its line. */
     @Override
     public String toString() {
-        String head = readings.size() + " alphas, " + (isDecided() ? "one plane" : tied().size() + " planes tied");
+        String head = readings.size() + " alphas, " + (isDecided() ? "one plane" : tied().size() + " planes tied")
+                + probability().stream()
+                        .mapToObj(p -> String.format(Locale.ROOT, ", p = %.2g of residuals so large", p))
+                        .collect(Collectors.joining());
         return tied().stream().map(AlphaCandidate::toString).collect(Collectors.joining("\n", head + "\n", ""));
     }
 }

@@ -91,6 +91,8 @@ public record SlabFromTwoHoles(PlaneEstimate estimate, double thickness, double 
     public String toString() {
         return plane() + ", " + String.format(Locale.ROOT, "%.2f", thickness) + " m thick"
                 + (thicknessSigma == 0 ? "" : String.format(Locale.ROOT, " +- %.2f m", thicknessSigma))
-                + (estimate.greatestSigma() == 0 ? "" : ", pole +- " + Degrees.text(estimate.greatestSigma()));
+                + (estimate.greatestSigma() == 0
+                        ? ""
+                        : ", sigma of the pole up to " + Degrees.text(estimate.greatestSigma()));
     }
 }

@@ -4,6 +4,8 @@ import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.internal.Degrees;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
+import java.math.BigDecimal;
+import java.util.Locale;
 
 /**
  * An ellipse of directions about a mean one that holds the true one with a probability. Its radii are angles from the centre.
@@ -53,10 +55,21 @@ public record AxisEllipse(
         return Math.abs(component) <= 1e-15 ? 0 : component / reach;
     }
 
-    /** The centre and both radii: {@code 71.0/024.2 (plunge/trend) +- 8.5 along 06.9/273.7 (plunge/trend), +- 6.6 across}. */
+    /**
+     * The centre and both radii: {@code 71.0/024.2 (plunge/trend), 95 % within 8.5 along 06.9/273.7 (plunge/trend) and 6.6 across}.
+     */
     @Override
     public String toString() {
-        return centre + " +- " + Degrees.text(longRadius) + " along " + longAxis + ", +- " + Degrees.text(shortRadius)
-                + " across";
+        return String.format(
+                Locale.ROOT,
+                "%s, %s %% within %s along %s and %s across",
+                centre,
+                BigDecimal.valueOf(probability)
+                        .movePointRight(2)
+                        .stripTrailingZeros()
+                        .toPlainString(),
+                Degrees.text(longRadius),
+                longAxis,
+                Degrees.text(shortRadius));
     }
 }

@@ -248,11 +248,11 @@ public final class AxisSample {
         return WatsonDistribution.ofSquare(tensor().thirdAxis(), tensor().third());
     }
 
-    /** The mean axis with its ellipse, and the number: {@code mean 71.0/024.2 (plunge/trend) +- 9.8 by 7.1, of 9}. */
+    /** The mean axis with its ellipse, and the number: {@code mean 71.0/024.2 (plunge/trend), 95 % within 9.8 by 7.1, of 9}. */
     @Override
     public String toString() {
         String radii = meanEllipse(0.95)
-                .map(e -> " +- " + Degrees.text(e.longRadius()) + " by " + Degrees.text(e.shortRadius()))
+                .map(e -> ", 95 % within " + Degrees.text(e.longRadius()) + " by " + Degrees.text(e.shortRadius()))
                 .orElse("");
         return mean().map(axis -> "mean " + axis + radii).orElse("no mean") + ", of " + size();
     }

@@ -308,11 +308,11 @@ public final class CircularSample {
                 .orElseThrow();
     }
 
-    /** The mean with its interval, the spread and the number: {@code mean 098.8 +- 33.9, spread 35.5, of 8}. */
+    /** The mean with its interval, the spread and the number: {@code mean 098.8, 95 % within 33.9, spread 35.5, of 8}. */
     @Override
     public String toString() {
         String mean = mean().isPresent()
-                ? "mean " + Degrees.azimuthText(mean().getAsDouble()) + " +- " + Degrees.text(meanRadius95())
+                ? "mean " + Degrees.azimuthText(mean().getAsDouble()) + ", 95 % within " + Degrees.text(meanRadius95())
                 : "no mean";
         return String.format(Locale.ROOT, "%s, spread %s, of %d", mean, Degrees.text(standardDeviation()), size());
     }

@@ -378,10 +378,10 @@ public final class DirectionSample {
         return Require.share("probability", probability);
     }
 
-    /** The mean with its cone, the concentration and the number: {@code mean arrow 70.9/024.3 (plunge/trend) +- 8.8, kappa 39.5, of 9}. */
+    /** The mean with its cone, the concentration and the number: {@code mean arrow 70.9/024.3 (plunge/trend), 95 % within 8.8, kappa 39.5, of 9}. */
     @Override
     public String toString() {
-        String start = mean().map(m -> "mean " + m + " +- " + Degrees.text(meanCone95()))
+        String start = mean().map(m -> "mean " + m + ", 95 % within " + Degrees.text(meanCone95()))
                 .orElse("no mean");
         return String.format(Locale.ROOT, "%s, kappa %.4g, of %d", start, concentration(), size());
     }

@@ -32,6 +32,9 @@ class RequireTest {
         assertEquals(
                 "depth is 1.0E20 m; expected within [0, 1.0E15]",
                 refusal(() -> Require.inRange("depth", 1e20, 0, 1e15, "m")));
+        assertEquals(
+                "to is 31.2 m; expected 45.9 or above",
+                refusal(() -> Require.inRange("to", 31.2, 45.9, Double.MAX_VALUE, "m")));
     }
 
     @Test

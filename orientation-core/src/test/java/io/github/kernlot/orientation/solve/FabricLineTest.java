@@ -317,6 +317,8 @@ class FabricLineTest {
     void readsWithItsWeight() {
         FabricLine line = FabricLine.of(PATH, List.of(reading(new Fabric(MEAN, 2, 0), 42, 265)));
         assertTrue(line.toString().endsWith("in the carried frame, weight 1.00, sigma 5.7"), line.toString());
+        LineAngle first = line.lineAt(line.witnesses().get(0).reading().depth(), WallReference.lowSide());
+        assertTrue(line.toString().startsWith(first + ", at "), line.toString());
         assertEquals(
                 "alpha 42.0, beta 265.0: alpha off by 0.0, line off by 0.0 +- 5.7",
                 line.witnesses().get(0).toString());

@@ -206,7 +206,9 @@ class PlaneFromAlphasTest {
     void readsAsAList() {
         String text =
                 PlaneFromAlphas.of(readings(TRUTH, 1, EAST, SOUTH, NORTHWEST)).toString();
-        assertEquals("3 alphas, one plane\n55.0/130.0 (dip/dip direction), chi-square 0.0, weight 1.00", text);
+        assertEquals(
+                "3 alphas, one plane, p = 1.0 of residuals so large\n55.0/130.0 (dip/dip direction), chi-square 0.0, weight 1.00",
+                text);
         assertEquals(
                 "alpha 40.0 +- 2.0 in -60.0/090.0 (dip/azimuth)",
                 AlphaReading.of(EAST, 40, 2).toString());

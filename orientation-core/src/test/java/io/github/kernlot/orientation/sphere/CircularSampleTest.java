@@ -145,7 +145,7 @@ class CircularSampleTest {
 
     @Test
     void printsItsMean() {
-        assertEquals("mean 099.0 +- 33.8, spread 35.5, of 8", TREES.toString());
+        assertEquals("mean 099.0, 95 % within 33.8, spread 35.5, of 8", TREES.toString());
     }
 
     @Test

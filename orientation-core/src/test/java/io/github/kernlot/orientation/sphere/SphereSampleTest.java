@@ -84,7 +84,7 @@ class SphereSampleTest {
         assertTrue(same.outlier().isEmpty());
         assertEquals(0, same.median().angleTo(DirectedLine.ofPlungeAndTrend(33, 77)), 1e-12);
         assertEquals(0, same.axes().meanEllipse(0.95).orElseThrow().longRadius(), 1e-6);
-        assertTrue(same.axes().toString().startsWith("mean 33.0/077.0 (plunge/trend) +- 0.0 by 0.0"));
+        assertTrue(same.axes().toString().startsWith("mean 33.0/077.0 (plunge/trend), 95 % within 0.0 by 0.0"));
     }
 
     @Test
@@ -211,14 +211,16 @@ class SphereSampleTest {
         assertFalse(ellipse.holds(ellipse.longAxis()));
         AxisEllipse open = new AxisEllipse(ellipse.centre(), ellipse.longAxis(), 90, 5, 0.95);
         assertTrue(open.holds(ellipse.longAxis()));
-        assertEquals("70.9/024.3 (plunge/trend) +- 8.5 along 7.0/273.7 (plunge/trend), +- 6.6 across", ellipse + "");
+        assertEquals(
+                "70.9/024.3 (plunge/trend), 95 % within 8.5 along 7.0/273.7 (plunge/trend) and 6.6 across",
+                ellipse + "");
         assertThrows(
                 IllegalArgumentException.class, () -> new AxisEllipse(ellipse.centre(), ellipse.centre(), 9, 5, 0.95));
     }
 
     @Test
     void printTheirMeans() {
-        assertEquals("mean arrow 70.9/024.3 (plunge/trend) +- 8.8, kappa 39.47, of 9", LAVA.toString());
+        assertEquals("mean arrow 70.9/024.3 (plunge/trend), 95 % within 8.8, kappa 39.47, of 9", LAVA.toString());
         assertEquals(
                 "S = 38.55, p = 2.92e-07 (chi-square with 5 degrees of freedom)",
                 LAVA.axes().uniformity() + "");

@@ -146,7 +146,9 @@ public final class PlanAndSection {
     private List<String> caption(int drawn) {
         List<String> caption = new ArrayList<>();
         caption.add("Plan: grid north is up. Section along azimuth " + text(azimuth)
-                + " from grid north, without vertical exaggeration. Each panel has its own scale.");
+                + " from grid north, 0 m where "
+                + ways.get(0).hole().log().id()
+                + " begins, without vertical exaggeration. Each panel has its own scale.");
         if (!ticks.isEmpty()) {
             caption.add("Ticks: strike and dip side of a structure in plan, its apparent dip on the section"
                     + (drawn < ticks.size() ? "; where they crowd, not all are drawn." : "."));

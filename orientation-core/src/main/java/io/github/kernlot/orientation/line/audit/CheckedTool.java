@@ -188,7 +188,7 @@ public final class CheckedTool {
         return Optional.of(new ToolChange(sound.get(first).at(), degrees, Math.min(1, tried * probability)));
     }
 
-    /** The tool with its mean difference: {@code T-2: mean 007.9 +- 0.8, spread 1.2, of 12, 1 blunder}. */
+    /** The tool with its mean difference: {@code T-2: mean 007.9, 95 % within 0.8, spread 1.2, of 12, 1 blunder}. */
     @Override
     public String toString() {
         return name + ": " + differences()

@@ -30,9 +30,15 @@ public record GroupBias(double degrees, double radius95, double probabilityOfNon
         return degrees + radius95;
     }
 
-    /** The bias with its interval: {@code 7.9 +- 1.6 degrees, p of none 0.0000}. */
+    /** The bias with its interval: {@code 7.9 degrees (6.3 to 9.5 with 95 %), p of none 0.0000}. */
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%.1f +- %.1f degrees, p of none %.4f", degrees, radius95, probabilityOfNone);
+        return String.format(
+                Locale.ROOT,
+                "%.1f degrees (%.1f to %.1f with 95 %%), p of none %.4f",
+                degrees,
+                low95(),
+                high95(),
+                probabilityOfNone);
     }
 }

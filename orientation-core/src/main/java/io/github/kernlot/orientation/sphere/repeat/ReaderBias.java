@@ -52,14 +52,16 @@ public record ReaderBias(double difference, double standardError, int structures
         return new TDistribution(null, structures - 1);
     }
 
-    /** The difference with its interval: {@code 1.8 +- 0.9 from 12 structures, p = 0.001}. */
+    /** The difference with its interval: {@code 1.8 (0.9 to 2.7 with 95 %) from 12 structures, p = 0.001}. */
     @Override
     public String toString() {
+        double radius = radius(0.95);
         return String.format(
                 Locale.ROOT,
-                "%.1f +- %.1f from %d structures, p = %.2g",
+                "%.1f (%.1f to %.1f with 95 %%) from %d structures, p = %.2g",
                 difference,
-                radius(0.95),
+                difference - radius,
+                difference + radius,
                 structures,
                 probabilityOfNone());
     }

@@ -36,7 +36,7 @@ class CheckedToolTest {
         // Student's t with 5 degrees of freedom, 2.5706 (table, from memory), times the standard error of 7, 8, 9, 8,
         // 7.5, 8.5
         assertEquals(2.5706 * Math.sqrt(0.5 / 6), bias.radius95(), 1e-3);
-        assertEquals("8.0 +- 0.7 degrees, p of none 0.0000", bias.toString());
+        assertEquals("8.0 degrees (7.3 to 8.7 with 95 %), p of none 0.0000", bias.toString());
         assertEquals(1, tool.blunders().size());
         assertEquals(1.0 / 7, tool.blunderRate().rate(), 1e-12);
         assertTrue(tool.toString().endsWith("of 6, 1 blunder"), tool.toString());

@@ -61,7 +61,8 @@ class RepeatabilityTest {
         assertEquals(6.3 / 5, bias.difference(), 1e-12);
         assertEquals(new TTest().pairedTTest(a, b), bias.probabilityOfNone(), 1e-9);
         assertEquals(5, bias.structures());
-        assertTrue(bias.toString().startsWith("1.3 +- 1.1 from 5 structures, p = 0.0"), bias.toString());
+        assertTrue(
+                bias.toString().startsWith("1.3 (0.1 to 2.4 with 95 %) from 5 structures, p = 0.0"), bias.toString());
         assertTrue(Repeatability.ofSameReader(readings).alpha().isEmpty());
         assertEquals(
                 5, Repeatability.ofAllReaders(readings).alpha().orElseThrow().degreesOfFreedom());
