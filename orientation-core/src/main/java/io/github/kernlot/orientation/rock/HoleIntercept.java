@@ -81,7 +81,7 @@ public final class HoleIntercept {
      * The true thickness between contacts whose orientation is taken as exact.
      *
      * @param contacts the orientation of both contacts
-     * @return the thickness across them
+     * @return the thickness across them, its sigma from the depths alone
      */
     public Thickness trueThickness(PlaneOrientation contacts) {
         return trueThickness(exact(contacts));
@@ -95,7 +95,17 @@ public final class HoleIntercept {
      * @return the thickness across them
      */
     public Thickness trueThickness(PlaneEstimate contacts) {
-        return along(contacts, new Vector(0, 0, 0)).orElseThrow();
+        return thickness(contacts, 1, new Vector(0, 0, 0)).orElseThrow();
+    }
+
+    /**
+     * The vertical thickness between contacts whose orientation is taken as exact.
+     *
+     * @param contacts the orientation of both contacts
+     * @return the length of a plumb line between the contacts, its sigma from the depths alone; empty where they are vertical
+     */
+    public Optional<Thickness> verticalThickness(PlaneOrientation contacts) {
+        return verticalThickness(exact(contacts));
     }
 
     /**
@@ -106,6 +116,17 @@ public final class HoleIntercept {
      */
     public Optional<Thickness> verticalThickness(PlaneEstimate contacts) {
         return along(contacts, Vector.DOWN);
+    }
+
+    /**
+     * The horizontal thickness between contacts whose orientation is taken as exact.
+     *
+     * @param contacts the orientation of both contacts
+     * @return the length of the horizontal line across strike between the contacts, its sigma from the depths alone; empty where they are
+     *     horizontal
+     */
+    public Optional<Thickness> horizontalThickness(PlaneOrientation contacts) {
+        return horizontalThickness(exact(contacts));
     }
 
     /**
@@ -122,6 +143,17 @@ public final class HoleIntercept {
     }
 
     /**
+     * The thickness along any line between contacts whose orientation is taken as exact.
+     *
+     * @param contacts the orientation of both contacts
+     * @param line along which the thickness is measured
+     * @return the length on the line between the contacts, its sigma from the depths alone; empty where it is parallel to them
+     */
+    public Optional<Thickness> thicknessAlong(PlaneOrientation contacts, LineOrientation line) {
+        return thicknessAlong(exact(contacts), line);
+    }
+
+    /**
      * The thickness along any line, {@code T / |n . d|}.
      *
      * @param contacts the orientation of both contacts with the covariance of its pole
@@ -133,39 +165,55 @@ public final class HoleIntercept {
     }
 
     /**
-     * The apparent thickness on a section: at right angles to the traces of the contacts on it, {@code T / |n - (n . s) s|} with the
-     * normal s of the section. The orientation is taken as exact.
+     * The apparent thickness on a section between contacts whose orientation is taken as exact.
      *
      * @param contacts the orientation of both contacts
      * @param section the section; a vertical one has dip 90
-     * @return the thickness that the section shows, its sigma from the depths alone; empty where the section is parallel to the
-     *     contacts
+     * @return the thickness that the section shows, its sigma from the depths alone; empty where the section is parallel to the contacts
      */
     public Optional<Thickness> thicknessOnSection(PlaneOrientation contacts, PlaneOrientation section) {
-        double sine = Ways.normal(contacts).cross(Ways.normal(section)).length();
-        if (sine < Ways.ROUNDING) {
-            return Optional.empty();
-        }
-        Thickness across = trueThickness(contacts);
-        return Optional.of(new Thickness(across.metres() / sine, across.sigma() / sine));
+        return thicknessOnSection(exact(contacts), section);
     }
 
-    /** The thickness n . D / n . d along d, or n . D alone where d is null. */
-    private Optional<Thickness> along(PlaneEstimate contacts, Vector line) {
+    /**
+     * The apparent thickness on a section: at right angles to the traces of the contacts on it, {@code T / |n - (n . s) s|} with the
+     * normal s of the section.
+     *
+     * @param contacts the orientation of both contacts with the covariance of its pole
+     * @param section the section; a vertical one has dip 90
+     * @return the thickness that the section shows; empty where the section is parallel to the contacts
+     */
+    public Optional<Thickness> thicknessOnSection(PlaneEstimate contacts, PlaneOrientation section) {
         Vector normal = Ways.normal(contacts.plane());
-        boolean across = line.equals(new Vector(0, 0, 0));
-        double part = across ? 1 : normal.dot(line);
+        Vector across = Ways.normal(section);
+        double sine = normal.cross(across).length();
+        Vector inSection = normal.minus(across.times(normal.dot(across)));
+        return thickness(contacts, sine, inSection.times(1 / sine));
+    }
+
+    private Optional<Thickness> along(PlaneEstimate contacts, Vector line) {
+        return thickness(contacts, Ways.normal(contacts.plane()).dot(line), line);
+    }
+
+    /**
+     * The thickness {@code n . D / part}.
+     *
+     * @param part what the line or section shows of the normal
+     * @param slope the derivative of the part by the normal
+     */
+    private Optional<Thickness> thickness(PlaneEstimate contacts, double part, Vector slope) {
         if (Math.abs(part) < Ways.ROUNDING) {
             return Optional.empty();
         }
+        Vector normal = Ways.normal(contacts.plane());
         double value = normal.dot(way) / part;
-        // the derivative by the normal, in the plane that touches the sphere there
-        Vector slope = across ? way : way.minus(line.times(value)).times(1 / part);
+        // by the normal, in the plane that touches the sphere there
+        Vector byNormal = way.minus(slope.times(value)).times(1 / part);
         Vector withDip = Vector.ofInclination(
                 contacts.plane().dip() + 90, contacts.plane().dipDirection() + 180);
         Vector withDirection = Vector.ofAzimuth(contacts.plane().dipDirection() + 270);
-        double onDip = slope.dot(withDip) * Math.toRadians(contacts.dipSigma());
-        double onStrike = slope.dot(withDirection) * Math.toRadians(contacts.strikeSigma());
+        double onDip = byNormal.dot(withDip) * Math.toRadians(contacts.dipSigma());
+        double onStrike = byNormal.dot(withDirection) * Math.toRadians(contacts.strikeSigma());
         double ofPlane = onDip * onDip + onStrike * onStrike + 2 * contacts.correlation() * onDip * onStrike;
         double ofDepths = depthSigma / part * Math.hypot(normal.dot(startAxis), normal.dot(endAxis));
         return Optional.of(new Thickness(Math.abs(value), Math.sqrt(Math.max(0, ofPlane) + ofDepths * ofDepths)));

@@ -15,7 +15,9 @@ import java.util.Optional;
  * @param weight how probable this plane is beside the other candidates: likelihoods that sum to one, all planes alike beforehand
  * @param estimate the plane with the covariance of its pole, to first order; empty where the alphas leave a way open, as nearly
  *     parallel holes do. Of few holes of which two or more cross the plane within three sigmas of alpha 90, where a cone is no wider
- *     than its error, the cone of 95 % holds less: 87 to 92 % in simulations of four holes
+ *     than its error, the cone of 95 % holds less: 87 to 92 % in simulations of four holes. So it does where a hole runs along the plane
+ *     within a sigma or two: 91 to 94 % of the planes that were decided, and in single geometries far less, because what was one
+ *     side of that hole may have been the other
  */
 public record AlphaCandidate(
         PlaneOrientation plane,

@@ -19,10 +19,6 @@ class ThicknessTest {
 
     private static final PlaneOrientation CONTACTS = PlaneOrientation.ofDipAndDirection(40, 15);
 
-    private static PlaneEstimate exact(PlaneOrientation plane) {
-        return new PlaneEstimate(plane, 0, 0, 0);
-    }
-
     @ParameterizedTest(name = "{0}")
     @CsvFileSource(resources = "true-thickness.csv", useHeadersInDisplayName = true)
     void theThicknessOfTheWorkedExample(
@@ -58,7 +54,7 @@ class ThicknessTest {
         // source: thecivilengineer.org calculation example: seam thickness and gradient: dip 43, 2 m in a vertical
         // hole, gradient 1 in 1.072
         HoleIntercept seam = HoleIntercept.of(HolePath.straight(HoleDirection.ofPlunge(90, 0)), 50, 52);
-        PlaneEstimate plane = exact(PlaneOrientation.ofDipAndDirection(43, 120));
+        PlaneOrientation plane = PlaneOrientation.ofDipAndDirection(43, 120);
         assertEquals(2, seam.verticalThickness(plane).orElseThrow().metres(), 1e-12);
         assertEquals(2 * 1.072, seam.horizontalThickness(plane).orElseThrow().metres(), 0.001);
     }
@@ -96,14 +92,16 @@ class ThicknessTest {
         HoleIntercept intercept =
                 HoleIntercept.of(HolePath.straight(hole), 100, 130).withDepthSigma(0.15);
         LineOrientation line = LineOrientation.ofPlungeAndTrend(20, 200);
+        PlaneOrientation section = PlaneOrientation.ofDipAndDirection(90, 80);
         Thickness[] first = {
             intercept.trueThickness(estimate),
             intercept.verticalThickness(estimate).orElseThrow(),
             intercept.horizontalThickness(estimate).orElseThrow(),
-            intercept.thicknessAlong(estimate, line).orElseThrow()
+            intercept.thicknessAlong(estimate, line).orElseThrow(),
+            intercept.thicknessOnSection(estimate, section).orElseThrow()
         };
         Random random = new Random(3);
-        double[] squares = new double[4];
+        double[] squares = new double[first.length];
         int runs = 20_000;
         for (int i = 0; i < runs; i++) {
             double one = random.nextGaussian();
@@ -114,15 +112,16 @@ class ThicknessTest {
                     HolePath.straight(hole), 100 + 0.15 * random.nextGaussian(), 130 + 0.15 * random.nextGaussian());
             double[] found = {
                 noisy.trueThickness(plane).metres(),
-                noisy.verticalThickness(exact(plane)).orElseThrow().metres(),
-                noisy.horizontalThickness(exact(plane)).orElseThrow().metres(),
-                noisy.thicknessAlong(exact(plane), line).orElseThrow().metres()
+                noisy.verticalThickness(plane).orElseThrow().metres(),
+                noisy.horizontalThickness(plane).orElseThrow().metres(),
+                noisy.thicknessAlong(plane, line).orElseThrow().metres(),
+                noisy.thicknessOnSection(plane, section).orElseThrow().metres()
             };
-            for (int k = 0; k < 4; k++) {
+            for (int k = 0; k < first.length; k++) {
                 squares[k] += Math.pow(found[k] - first[k].metres(), 2) / runs;
             }
         }
-        for (int k = 0; k < 4; k++) {
+        for (int k = 0; k < first.length; k++) {
             assertEquals(Math.sqrt(squares[k]), first[k].sigma(), 0.05 * first[k].sigma(), "kind " + k);
         }
     }
@@ -130,8 +129,8 @@ class ThicknessTest {
     @Test
     void aLevelAndAnUprightLayerMissOneThickness() {
         HoleIntercept intercept = HoleIntercept.of(HolePath.straight(HoleDirection.ofPlunge(45, 0)), 0, 10);
-        PlaneEstimate level = exact(PlaneOrientation.ofDipAndDirection(0, 0));
-        PlaneEstimate upright = exact(PlaneOrientation.ofDipAndDirection(90, 0));
+        PlaneOrientation level = PlaneOrientation.ofDipAndDirection(0, 0);
+        PlaneOrientation upright = PlaneOrientation.ofDipAndDirection(90, 0);
         double half = 10 * Math.sqrt(0.5);
         assertTrue(intercept.horizontalThickness(level).isEmpty());
         assertEquals(half, intercept.verticalThickness(level).orElseThrow().metres(), 1e-12);
@@ -157,7 +156,7 @@ class ThicknessTest {
                 1e-12);
         // along strike the traces are level, a plumb line apart
         assertEquals(
-                intercept.verticalThickness(exact(CONTACTS)).orElseThrow().metres(),
+                intercept.verticalThickness(CONTACTS).orElseThrow().metres(),
                 intercept
                         .thicknessOnSection(CONTACTS, alongStrike)
                         .orElseThrow()
