@@ -4,6 +4,8 @@ import io.github.kernlot.survey.check.Finding;
 import io.github.kernlot.survey.check.Limit;
 import io.github.kernlot.survey.check.Measurement;
 import io.github.kernlot.survey.hole.OrientedHole;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -46,9 +48,14 @@ final class FindingTable {
                 finding.measurement()
                         .map(measurement -> Cells.number(measurement.value()))
                         .orElse(""),
-                limit.map(held -> Cells.given(held.value())).orElse(""),
+                limit.map(held -> Cells.given(sixDigits(held.value()))).orElse(""),
                 limit.map(Limit::unit).orElse(""),
                 limit.map(held -> held.standing() + (held.source().isEmpty() ? "" : ": " + held.source()))
                         .orElse(""));
+    }
+
+    /** A limit may be worked out from sigmas, and then has more digits than it means. */
+    private static double sixDigits(double limit) {
+        return new BigDecimal(limit).round(new MathContext(6)).doubleValue();
     }
 }

@@ -76,6 +76,9 @@ class DemoIT {
                         .anyMatch(row -> row.get("hole_id").equals("QB-01")
                                 && row.get("what").contains("before the rods were still")),
                 "the driller's note of rods that turned is borne out by the run log");
+        assertTrue(
+                Files.readString(results.resolve("findings.csv")).contains(",66.2983,1.83712,degrees,assumed"),
+                "a limit that was worked out keeps the digits that mean something");
         assertEquals(
                 List.of("QT-1", "QT-2", "day", "night", "QT-1", "QT-2", "QT-3"),
                 table(results.resolve("audit.csv")).stream()
