@@ -173,7 +173,7 @@ class MeetingPlanesTest {
         assertEquals(here, plane.rake(line), 1e-12);
     }
 
-    /** TRADE's closed form: rake(line) = rake(long axis) - sign(n_up) gamma, the normal pointing down-hole (derived, no source). */
+    /** rake(line) = rake(long axis) - sign(n_up) gamma, the normal pointing down-hole (derived for this project; no publication). */
     @Property
     void gammaIsARakeCountedFromTheLongAxis(@ForAll CoreFrame frame, @ForAll LineInPlane line) {
         CorePlane onCore = line.plane();

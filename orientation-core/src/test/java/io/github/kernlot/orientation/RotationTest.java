@@ -102,7 +102,7 @@ class RotationTest {
         assertEquals(0, used.rebase(used).angle(), 3e-12);
     }
 
-    /** TRADE, pitfalls: a line is not put right by adding angles. Core in a vertical cradle that was drilled at 60 degrees. */
+    /** Common practice, no source: a line is not put right by adding angles. Core in a vertical cradle that was drilled at 60 degrees. */
     @Test
     void aCradleThatStoodUprightIsPutRightByItsRotation() {
         CoreFrame cradle = CoreFrame.at(HoleDirection.ofDip(-90, 0), WallReference.azimuth(270), 0);

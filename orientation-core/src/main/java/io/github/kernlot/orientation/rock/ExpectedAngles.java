@@ -71,14 +71,11 @@ public record ExpectedAngles(
 
     /** How far round the axis a circle of poles reaches whose centre lies so far from the axis: sin(x) = sin(r) / sin(h). */
     private static double halfRange(double away, double radius) {
-        if (radius == 0) {
-            return 0;
-        }
-        double opposite = Degrees.sin(radius);
-        double slant = Degrees.sin(away);
         if (radius >= away) {
             return 180;
         }
+        double opposite = Degrees.sin(radius);
+        double slant = Degrees.sin(away);
         return Degrees.atan2(opposite, Math.sqrt((slant - opposite) * (slant + opposite)));
     }
 
@@ -100,15 +97,14 @@ public record ExpectedAngles(
         Require.notNegative("from", from, "m");
         Require.inRange("to", to, from, Double.MAX_VALUE, "m");
         Require.positive("step", step, "m");
-        double rows = Math.floor((to - from) / step * (1 + 1e-12));
+        // a step that ends a rounding error short of the last depth is the last depth
+        double rows = Math.ceil((to - from) / step - 1e-6);
         Require.inRange("number of rows", rows, 0, MOST, "");
         List<ExpectedAngles> table = new ArrayList<>();
-        for (int i = 0; i <= (int) rows; i++) {
-            table.add(at(path, Math.min(to, from + i * step), plane, scatter));
+        for (int i = 0; i < (int) rows; i++) {
+            table.add(at(path, from + i * step, plane, scatter));
         }
-        if (table.get(table.size() - 1).depth() < to) {
-            table.add(at(path, to, plane, scatter));
-        }
+        table.add(at(path, to, plane, scatter));
         return List.copyOf(table);
     }
 

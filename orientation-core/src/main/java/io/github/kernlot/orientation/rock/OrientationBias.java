@@ -126,7 +126,7 @@ public record OrientationBias(double cap) {
      * @param hole the direction of the hole in which all were met
      * @param planes the members of one set, one or more
      * @return the mean
-     * @throws IllegalArgumentException if there is no plane, or the poles cancel out
+     * @throws IllegalArgumentException if there is no plane
      */
     public PlaneOrientation weightedMean(HoleDirection hole, List<PlaneOrientation> planes) {
         if (planes.isEmpty()) {
@@ -139,9 +139,6 @@ public record OrientationBias(double cap) {
                 Vector pole = Ways.normal(plane);
                 double weight = weight(Ways.alpha(hole, plane));
                 sum = sum.plus(pole.times(pole.dot(mean) < 0 ? -weight : weight));
-            }
-            if (sum.length() < Ways.ROUNDING) {
-                throw new IllegalArgumentException("the poles cancel out: they are no set and have no mean plane");
             }
             if (sum.equals(mean)) {
                 break;

@@ -96,6 +96,19 @@ class FrameColumnsTest {
         assertTrue(answer.first[0] > 0);
     }
 
+    @Test
+    void aDipOutsideMinus90To90IsRefused() {
+        double[] dips = {-90.001, -60, 90.001, NAN};
+        double[] zeros = new double[4];
+        Answer answer = new Answer(4);
+        int refused = FrameColumns.ofDip(dips, zeros, zeros)
+                .planesToGeographic(
+                        new double[] {40, 40, 40, 40}, zeros, 0, 4, answer.first, answer.second, answer.status);
+        assertEquals(3, refused);
+        byte refusal = RowStatus.INCLINATION_REFUSED;
+        assertArrayEquals(new byte[] {refusal, RowStatus.ANSWERED, refusal, refusal}, answer.status);
+    }
+
     private static byte code(String refusal) {
         return switch (refusal) {
             case "INCLINATION" -> RowStatus.INCLINATION_REFUSED;

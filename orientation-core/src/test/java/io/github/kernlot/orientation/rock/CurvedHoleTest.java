@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.rock;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +10,7 @@ import io.github.kernlot.orientation.HoleDirection;
 import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.PlaneOrientation;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -142,6 +144,29 @@ class CurvedHoleTest {
     }
 
     @Test
+    void withoutScatterNothingFoldsOverAndNoRangeIsPrinted() {
+        HolePath vertical = HolePath.straight(HoleDirection.ofPlunge(90, 0));
+        ExpectedAngles along = ExpectedAngles.at(vertical, 5, PlaneOrientation.ofDipAndDirection(90, 0), 0);
+        assertFalse(along.foldsOver());
+        assertEquals("5.00 m: alpha 0.0, no beta", along.toString());
+    }
+
+    @Test
+    void aRowPrintsItsBetaAndHowFarItScatters() {
+        HoleDirection hole = HoleDirection.ofPlunge(60, 90);
+        OptionalDouble beta = OptionalDouble.of(51.2);
+        assertEquals(
+                "120.00 m: alpha 41.6 (36.6 to 46.6), beta 051.2 +- 6.7",
+                new ExpectedAngles(120, hole, 41.6, 36.6, 46.6, beta, 6.7, false).toString());
+        assertEquals(
+                "120.00 m: alpha 4.0 (0.0 to 9.0), beta 051.2 +- 5.0 or opposite",
+                new ExpectedAngles(120, hole, 4, 0, 9, beta, 5, true).toString());
+        assertEquals(
+                "120.00 m: alpha 41.6, beta 051.2",
+                new ExpectedAngles(120, hole, 41.6, 41.6, 41.6, beta, 0, false).toString());
+    }
+
+    @Test
     void theTableHasARowAtEachStepAndAtTheEnd() {
         List<ExpectedAngles> table = ExpectedAngles.along(PATH, 100, 130, 7, PLANE, 2);
         assertEquals(
@@ -149,6 +174,9 @@ class CurvedHoleTest {
                 table.stream().map(ExpectedAngles::depth).toList());
         assertEquals(4, ExpectedAngles.along(PATH, 0, 0.3, 0.1, PLANE, 2).size());
         assertEquals(1, ExpectedAngles.along(PATH, 5, 5, 1, PLANE, 0).size());
+        // 278.0 + 284 x 0.7 is 476.79999999999995 in binary
+        assertEquals(
+                285, ExpectedAngles.along(PATH, 278.0, 476.8, 0.7, PLANE, 2).size());
         assertThrows(IllegalArgumentException.class, () -> ExpectedAngles.along(PATH, 5, 4, 1, PLANE, 0));
         assertThrows(IllegalArgumentException.class, () -> ExpectedAngles.along(PATH, 0, 9, 0, PLANE, 0));
         assertThrows(IllegalArgumentException.class, () -> ExpectedAngles.along(PATH, 0, 1e9, 1e-3, PLANE, 0));

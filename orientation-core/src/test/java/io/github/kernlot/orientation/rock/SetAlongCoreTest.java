@@ -82,8 +82,31 @@ class SetAlongCoreTest {
         assertEquals(90, mean.dip(), 0.01);
         PlaneOrientation level = PlaneOrientation.ofDipAndDirection(0, 0);
         assertEquals(level, NONE.weightedMean(HoleDirection.ofPlunge(20, 90), List.of(level)));
-        assertThrows(
-                IllegalArgumentException.class, () -> NONE.weightedMean(HoleDirection.ofPlunge(20, 90), List.of()));
+        assertEquals(
+                "there is no plane; expected one or more",
+                assertThrows(
+                                IllegalArgumentException.class,
+                                () -> NONE.weightedMean(HoleDirection.ofPlunge(20, 90), List.of()))
+                        .getMessage());
+    }
+
+    @Test
+    void theMeanOfFourPolesRoundAnAxisIsThatAxis() {
+        // whichever axis it is: begun from another, half of the poles would be turned to the wrong side
+        double[][] axes = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+        for (double[] axis : axes) {
+            List<PlaneOrientation> four = new ArrayList<>();
+            for (double one : new double[] {-0.1, 0.1}) {
+                for (double other : new double[] {-0.1, 0.1}) {
+                    four.add(PlaneOrientation.ofNormal(
+                            axis[0] + one * axis[1] + one * axis[2],
+                            axis[1] + one * axis[0] + other * axis[2],
+                            axis[2] + other * axis[0] + other * axis[1]));
+                }
+            }
+            PlaneOrientation expected = PlaneOrientation.ofNormal(axis[0], axis[1], axis[2]);
+            assertEquals(0, expected.angleTo(NONE.weightedMean(HoleDirection.ofPlunge(20, 90), four)), 1e-12);
+        }
     }
 
     @Test
@@ -94,6 +117,7 @@ class SetAlongCoreTest {
         assertEquals(10, WIDE.weight(1));
         assertTrue(WIDE.isCapped(5));
         assertFalse(WIDE.isCapped(6));
+        assertFalse(new OrientationBias(2).isCapped(30));
         assertEquals(Math.toDegrees(Math.asin(0.1)), WIDE.blindAlpha(), 1e-12);
         assertEquals(90, NONE.blindAlpha());
         // sin x is x pi / 180 there
@@ -193,6 +217,7 @@ class SetAlongCoreTest {
         assertEquals(2.5, spacing.median(), 1e-12);
         assertEquals(Math.sqrt(5 / 3.0) / 2.5, spacing.variation().orElseThrow(), 1e-12);
         assertEquals("4 spacings, mean 2.50 m, median 2.50 m", spacing.toString());
+        assertEquals(0.5, new SetSpacing(List.of(1.0, 2.0, 3.0)).variation().orElseThrow(), 1e-12);
         assertTrue(new SetSpacing(List.of(1.0, 2.0)).variation().isEmpty());
         assertTrue(new SetSpacing(List.of(0.0, 0.0, 0.0)).variation().isEmpty());
         for (double bad : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
@@ -217,8 +242,11 @@ class SetAlongCoreTest {
         assertThrows(IllegalArgumentException.class, () -> WIDE.weight(-1));
         assertThrows(IllegalArgumentException.class, () -> SetAlongCore.of(0, List.of(), WIDE));
         assertThrows(IllegalArgumentException.class, () -> SetAlongCore.of(1, List.of(91.0), WIDE));
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> SetSpacing.of(path, List.of(1.0), PlaneOrientation.ofDipAndDirection(0, 0)));
+        PlaneOrientation level = PlaneOrientation.ofDipAndDirection(0, 0);
+        assertEquals(List.of(2.0), SetSpacing.of(path, List.of(1.0, 3.0), level).spacings());
+        assertEquals(
+                "there are 1 depths; expected two or more",
+                assertThrows(IllegalArgumentException.class, () -> SetSpacing.of(path, List.of(1.0), level))
+                        .getMessage());
     }
 }

@@ -9,6 +9,7 @@ import io.github.kernlot.orientation.HolePath;
 import io.github.kernlot.orientation.LineOrientation;
 import io.github.kernlot.orientation.PlaneOrientation;
 import io.github.kernlot.orientation.solve.PlaneEstimate;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,6 +124,48 @@ class ThicknessTest {
         }
         for (int k = 0; k < first.length; k++) {
             assertEquals(Math.sqrt(squares[k]), first[k].sigma(), 0.05 * first[k].sigma(), "kind " + k);
+        }
+    }
+
+    @Test
+    void alongThePoleTheThicknessIsTheTrueOneAndAlongTheHoleItsLength() {
+        HoleDirection hole = HoleDirection.ofPlunge(55, 160);
+        HoleIntercept intercept = HoleIntercept.of(HolePath.straight(hole), 100, 130);
+        assertEquals(
+                intercept.trueThickness(CONTACTS).metres(),
+                intercept
+                        .thicknessAlong(exact(CONTACTS), CONTACTS.pole())
+                        .orElseThrow()
+                        .metres(),
+                1e-12);
+        assertEquals(
+                30,
+                intercept
+                        .thicknessAlong(exact(CONTACTS), LineOrientation.ofPlungeAndTrend(55, 160))
+                        .orElseThrow()
+                        .metres(),
+                1e-12);
+    }
+
+    @Test
+    void uncertainDepthsAloneTouchEveryThicknessByTheSameShare() {
+        // square through the contacts: the thickness is the difference of two depths
+        HoleIntercept intercept = HoleIntercept.of(HolePath.straight(HoleDirection.ofPlunge(50, 195)), 100, 130)
+                .withDepthSigma(0.15);
+        Thickness truth = intercept.trueThickness(CONTACTS);
+        assertEquals(30, truth.metres(), 1e-12);
+        assertEquals(0.15 * Math.sqrt(2), truth.sigma(), 1e-12);
+        PlaneEstimate exact = exact(CONTACTS);
+        PlaneOrientation oblique = PlaneOrientation.ofDipAndDirection(90, 50);
+        for (Thickness other : List.of(
+                intercept.verticalThickness(exact).orElseThrow(),
+                intercept.horizontalThickness(exact).orElseThrow(),
+                intercept
+                        .thicknessAlong(exact, LineOrientation.ofPlungeAndTrend(20, 200))
+                        .orElseThrow(),
+                intercept.thicknessOnSection(CONTACTS, oblique).orElseThrow())) {
+            assertTrue(other.metres() > 31);
+            assertEquals(truth.sigma() / truth.metres(), other.sigma() / other.metres(), 1e-12);
         }
     }
 
