@@ -106,6 +106,17 @@ class BetaConventionProperties {
         }
     }
 
+    /** Who reads along an arrow up-hole stands half a turn about a line across the core: beta becomes 180 - beta. */
+    @Property
+    void anArrowUpHoleMirrorsBetaAndChangesTheEndOfTheEllipse(@ForAll double beta) {
+        for (Way way : ways()) {
+            BetaConvention turned = way.convention().withArrowUpHole();
+            assertEquals(way.convention(), turned.withArrowUpHole());
+            double sum = way.convention().toHouse(beta) + turned.toHouse(beta);
+            assertEquals(0, Math.IEEEremainder(sum - 180, 360), 1e-12, way::toString);
+        }
+    }
+
     @Example
     void theHouseConventionLeavesBetaAsItIs() {
         DoubleStream.of(0, 1e-300, 12.3, 180, Math.nextDown(360.0)).forEach(beta -> {

@@ -139,6 +139,8 @@ class DirectedLinesTest {
     void whatHasNoTrendOrDeltaIsNamedInOneWay() {
         assertEquals(new DirectedLine(90, 0), DirectedLine.ofVector(0, -0.0, 3));
         assertEquals(new DirectedLine(-90, 0), DirectedLine.ofVector(-0.0, 0, -3));
+        assertEquals(new DirectedLine(-90, 0), DirectedLine.ofVector(-1e-15, 1e-15, -3));
+        assertEquals(new DirectedCoreLine(180, 0), DirectedCoreLine.ofVector(-3, -1e-15, 1e-15));
         assertEquals(new DirectedLine(0, 225), DirectedLine.ofVector(-1, -1, 0));
         assertEquals(new LineOrientation(0, 45), new DirectedLine(0, 225).withoutArrow());
         assertEquals(new LineOrientation(30, 45), new DirectedLine(-30, 225).withoutArrow());

@@ -189,9 +189,7 @@ class MeetingPlanesTest {
     @Test
     void atItsEdgesARakeIsOfTheStrikeThatIsShown() {
         PlaneOrientation flat = PlaneOrientation.ofDipAndDirection(0, 0);
-        assertEquals(
-                LineOrientation.ofPlungeAndTrend(0, 130),
-                flat.lineAtRake(40).withAzimuthTurned(180).withAzimuthTurned(180));
+        assertEquals(LineOrientation.ofPlungeAndTrend(0, 130), flat.lineAtRake(40));
         PlaneOrientation upright = PlaneOrientation.ofDipAndDirection(90, 40);
         assertEquals(LineOrientation.ofPlungeAndTrend(90, 0), upright.lineAtRake(90));
         assertEquals(0.0, upright.rake(LineOrientation.ofPlungeAndTrend(0, 130)));
@@ -200,6 +198,15 @@ class MeetingPlanesTest {
         PlaneOrientation steep = PlaneOrientation.ofDipAndDirection(60, 90);
         assertEquals(0.0, steep.rakeFrom(180, LineOrientation.ofPlungeAndTrend(1e-15, 0)), 1e-14);
         assertEquals(90, upright.rake(LineOrientation.ofPlungeAndTrend(90, 17)), 1e-13);
+    }
+
+    @Test
+    void anAzimuthUpTo45DegreesFromTheStrikeNamesItsEnd() {
+        PlaneOrientation plane = PlaneOrientation.ofDipAndDirection(30, 40);
+        assertEquals(plane.lineAtRake(10), plane.lineAtRakeFrom(355, 10));
+        assertEquals(plane.lineAtRake(10), plane.lineAtRakeFrom(265, 10));
+        assertEquals(plane.lineAtRake(170), plane.lineAtRakeFrom(85, 10));
+        assertEquals(plane.lineAtRake(170), plane.lineAtRakeFrom(175, 10));
     }
 
     @Test

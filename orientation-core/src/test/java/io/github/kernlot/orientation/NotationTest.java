@@ -66,26 +66,38 @@ class NotationTest {
         assertTrue(Rotations.apart(plane, back) <= 0.71, () -> notation.format(plane, 0));
     }
 
-    /** Common practice, no source: eight bearings and the sides that planes fall to. */
+    /** Common practice, no source: a strike may be read from either of its ends and is written from north. */
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
-                "0   | N90E 40 N ",
-                "10  | S80E 40 N ",
-                "30  | S60E 40 NE",
-                "90  | N0E 40 E  ",
-                "100 | N10E 40 E ",
-                "180 | N90E 40 S ",
-                "225 | S45E 40 SW",
-                "270 | N0E 40 W  ",
-                "359 | N89E 40 N "
+                "0   | S90W 40 N  | N90E 40 N",
+                "10  | S80E 40 N  | N80W 40 N",
+                "30  | S60E 40 NE | N60W 40 NE",
+                "90  | S0E 40 E   | N0E 40 E",
+                "100 | S10W 40 E  | N10E 40 E",
+                "180 | N90W 40 S  | N90E 40 S",
+                "225 | S45E 40 SW | N45W 40 SW",
+                "270 | N0E 40 W   | N0E 40 W",
+                "359 | N89E 40 N  | N89E 40 N"
             })
-    void theStrikeIsABearingAndTheFallAPoint(double dipDirection, String text) {
+    void theStrikeIsABearingAndTheFallAPoint(double dipDirection, String read, String written) {
         PlaneOrientation plane = PlaneOrientation.ofDipAndDirection(40, dipDirection);
-        String written = PlaneNotation.STRIKE_BEARING.format(plane, 0);
-        assertEquals(0, plane.angleTo(PlaneNotation.STRIKE_BEARING.parse(text.strip())), 1e-12);
+        assertEquals(0, plane.angleTo(PlaneNotation.STRIKE_BEARING.parse(read)), 1e-12);
         assertEquals(0, plane.angleTo(PlaneNotation.STRIKE_BEARING.parse(written)), 1e-12);
+        assertEquals(written, PlaneNotation.STRIKE_BEARING.format(plane, 0));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 10 N0E", "90, 10 N90E", "180, 10 S0E", "270, 10 N90W"})
+    void aBearingOfAQuarterIsWrittenFromNorthAndToTheEast(double trend, String written) {
+        assertEquals(written, LineNotation.PLUNGE_AND_BEARING.format(LineOrientation.ofPlungeAndTrend(10, trend), 0));
+    }
+
+    @Test
+    void aSideSixtyDegreesFromTheFallStillNamesIt() {
+        assertEquals(30, PlaneNotation.STRIKE_AND_SIDE.parse("300/40 E").dipDirection());
+        assertEquals(150, PlaneNotation.STRIKE_AND_SIDE.parse("240/40 E").dipDirection());
     }
 
     /** A handbook of engineering calculations, Fig. 27-28, Eq. 48-49 (title from memory: Hicks): S61d22'E falls, N28d38'E strikes. */

@@ -19,6 +19,7 @@ class SignedZeroTest {
                 PlaneOrientation.ofDipAndDirection(-0.0, -0.0).dipDirection(),
                 LineOrientation.ofPlungeAndTrend(-0.0, -0.0).plunge(),
                 LineOrientation.ofPlungeAndTrend(-0.0, -0.0).trend(),
+                LineOrientation.ofPlungeAndTrend(0, 10).apparentPlunge(190),
                 CorePlane.of(-0.0, -0.0).alpha(),
                 CorePlane.of(-0.0, -0.0).beta(),
                 CorePlane.of(30, 0).line(-0.0).gamma(),

@@ -133,6 +133,21 @@ class SlipTest {
                 new CoreSlip(onCore, DirectedCoreLine.ofAxisAngleAndDelta(90, 90), HoleSense.DOWN_HOLE).toString());
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "-80  | slip rake -80.0, normal, sinistral",
+                "-100 | slip rake -100.0, normal, dextral",
+                "80   | slip rake 80.0, reverse, sinistral",
+                "90   | slip rake 90.0, reverse",
+                "180  | slip rake 180.0, dextral"
+            })
+    void aSlipPrintsWhatItsRakeMeans(double rake, String text) {
+        PlaneOrientation plane = PlaneOrientation.ofDipAndDirection(60, 90);
+        assertEquals("60.0/090.0 (dip/dip direction), " + text, new Slip(plane, rake).toString());
+    }
+
     @Test
     void aMovementSquareToThePlaneIsNoSlip() {
         PlaneOrientation plane = PlaneOrientation.ofDipAndDirection(50, 90);

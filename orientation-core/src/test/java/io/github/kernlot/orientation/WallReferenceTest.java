@@ -60,6 +60,7 @@ class WallReferenceTest {
     void besideTheVerticalTheLowSideExistsAndIsExact(double inclination) {
         HoleDirection hole = HoleDirection.ofInclination(inclination, 40);
         assertTrue(WallReference.lowSide().existsIn(hole));
+        assertEquals(1, WallReference.lowSide().sharpness(hole) / Math.toRadians(inclination), 1e-12);
         assertEquals(0, CoreFrame.at(hole, 0).lineAngle(), 1e-13);
         // the low side of a hole that leans to 040 lies to the 220
         PlaneOrientation plane = CoreFrame.at(hole, 0).toGeographic(CorePlane.of(35, 0));
@@ -87,6 +88,13 @@ class WallReferenceTest {
         assertEquals(1, WallReference.north().sharpness(DOWN), 1e-15);
         assertEquals(0, WallReference.lowSide().sharpness(DOWN));
         assertEquals(0, WallReference.lowSide().sharpness(UP));
+    }
+
+    @Test
+    void theLineOfMarksOfTheHighSideIsCountedFromTheLowSide() {
+        assertEquals(WallReference.lowSide(), WallReference.highSide().countedFrom());
+        assertEquals(WallReference.lowSide(), WallReference.lowSide().countedFrom());
+        assertEquals(WallReference.azimuth(30), WallReference.azimuth(30).countedFrom());
     }
 
     @Test
