@@ -105,6 +105,48 @@ class RepeatabilityTest {
         assertTrue(all.betaBias("A", "C").isEmpty());
     }
 
+    /** By hand: 350, 352 and 0 lie 4, 2 and 6 from their mean 354; the sum of squares is 56 with 2 degrees of freedom. */
+    @Test
+    void betaThatIsReadUnevenlyScattersAboutItsMean() {
+        Repeatability three = Repeatability.ofSameReader(List.of(
+                reading("joint", "A", 40, 350), reading("joint", "A", 40, 352), reading("joint", "A", 40, 0)));
+        assertEquals(Math.sqrt(28), three.beta().orElseThrow().sigma(), 1e-12);
+    }
+
+    /** By hand: differences 4 and 8 with weights 1/4 (cos^2 60) and 3/4 (cos^2 30); what was read across the core has no beta. */
+    @Test
+    void theBiasOfBetaCountsByTheMeanAlphaOfBothReaders() {
+        Repeatability all = Repeatability.ofAllReaders(List.of(
+                reading("one", "A", 62, 2),
+                reading("one", "B", 58, 358),
+                reading("two", "A", 29, 108),
+                reading("two", "B", 31, 100),
+                reading("across the core", "A", 90, 0),
+                reading("across the core", "B", 90, 0)));
+        ReaderBias bias = all.betaBias("A", "B").orElseThrow();
+        assertEquals(7, bias.difference(), 1e-12);
+        assertEquals(Math.sqrt(0.25 * 9 + 0.75 * 1), bias.standardError(), 1e-12);
+        assertEquals(2, bias.structures());
+    }
+
+    @Test
+    void aBiasOfAQuarterTurnIsSeenAndOneThatCancelsOutIsNot() {
+        List<RepeatedReading> quarter = List.of(
+                reading("one", "A", 40, 95), reading("one", "B", 40, 10),
+                reading("two", "A", 40, 115), reading("two", "B", 40, 20));
+        ReaderBias bias =
+                Repeatability.ofAllReaders(quarter).betaBias("A", "B").orElseThrow();
+        assertEquals(90, bias.difference(), 1e-9);
+        assertEquals(5, bias.standardError(), 1e-9);
+        List<RepeatedReading> opposite = List.of(
+                reading("one", "A", 40, 10), reading("one", "B", 40, 10),
+                reading("two", "A", 40, 200), reading("two", "B", 40, 20));
+        assertTrue(Repeatability.ofAllReaders(opposite).betaBias("A", "B").isEmpty());
+        assertTrue(Repeatability.ofAllReaders(quarter.subList(0, 2))
+                .betaBias("A", "B")
+                .isEmpty());
+    }
+
     @Test
     void nothingReadTwiceSaysNothing() {
         Repeatability none = Repeatability.ofAllReaders(List.of());
