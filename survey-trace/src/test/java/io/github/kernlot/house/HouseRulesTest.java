@@ -59,7 +59,9 @@ class HouseRulesTest {
     @ValueSource(
             strings = {
                 "java/io/github/kernlot/house/HouseRules.java",
+                "java/io/github/kernlot/house/EvenDraws.java",
                 "java/io/github/kernlot/house/RepeatableDraws.java",
+                "resources/META-INF/services/net.jqwik.api.configurators.ArbitraryConfigurator",
                 "resources/META-INF/services/net.jqwik.api.lifecycle.LifecycleHook",
                 "resources/junit-platform.properties"
             })

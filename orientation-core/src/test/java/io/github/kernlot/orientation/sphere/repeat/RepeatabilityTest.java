@@ -108,8 +108,8 @@ class RepeatabilityTest {
     /** By hand: 350, 352 and 0 lie 4, 2 and 6 from their mean 354; the sum of squares is 56 with 2 degrees of freedom. */
     @Test
     void betaThatIsReadUnevenlyScattersAboutItsMean() {
-        Repeatability three = Repeatability.ofSameReader(List.of(
-                reading("joint", "A", 40, 350), reading("joint", "A", 40, 352), reading("joint", "A", 40, 0)));
+        Repeatability three = Repeatability.ofSameReader(
+                List.of(reading("joint", "A", 40, 350), reading("joint", "A", 40, 352), reading("joint", "A", 40, 0)));
         assertEquals(Math.sqrt(28), three.beta().orElseThrow().sigma(), 1e-12);
     }
 
@@ -134,8 +134,7 @@ class RepeatabilityTest {
         List<RepeatedReading> quarter = List.of(
                 reading("one", "A", 40, 95), reading("one", "B", 40, 10),
                 reading("two", "A", 40, 115), reading("two", "B", 40, 20));
-        ReaderBias bias =
-                Repeatability.ofAllReaders(quarter).betaBias("A", "B").orElseThrow();
+        ReaderBias bias = Repeatability.ofAllReaders(quarter).betaBias("A", "B").orElseThrow();
         assertEquals(90, bias.difference(), 1e-9);
         assertEquals(5, bias.standardError(), 1e-9);
         List<RepeatedReading> opposite = List.of(
