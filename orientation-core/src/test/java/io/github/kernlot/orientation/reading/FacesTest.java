@@ -88,11 +88,24 @@ class FacesTest {
     }
 
     @Test
+    void aTurnClockwiseOfTheEdgeGivesABetaClockwiseOfIt() {
+        FaceTrace face = FaceTrace.of(40, 350);
+        for (double turn : new double[] {-60, -20, 20, 60}) {
+            CorePlane plane = face.planeAt(turn);
+            double beyond = Math.IEEEremainder(plane.beta() - 350, 360);
+            assertEquals(Math.signum(turn), Math.signum(beyond));
+            assertEquals(face.alphaAt(plane.beta()).orElseThrow(), plane.alpha(), 1e-9);
+        }
+    }
+
+    @Test
     void theEndsOfWhatAFaceTells() {
         FaceTrace face = FaceTrace.of(40, 30);
         assertEquals(List.of(30.0), face.betasAt(40));
         assertEquals(List.of(300.0, 120.0), face.betasAt(0));
         assertEquals(List.of(), face.betasAt(40.1));
+        assertEquals(List.of(), FaceTrace.of(0, 30).betasAt(0));
+        assertEquals(List.of(), FaceTrace.of(90, 30).betasAt(90));
         assertTrue(face.alphaAt(210).isEmpty());
         assertEquals(40, face.alphaAt(30).orElseThrow(), 1e-12);
         assertEquals(0, face.alphaAt(120).orElseThrow(), 1e-12);
@@ -142,6 +155,8 @@ class FacesTest {
         double round = 0;
         double both = 0;
         double dip = 0;
+        double strike = 0;
+        double dipAndStrike = 0;
         for (int i = 0; i < draws; i++) {
             double angle = Math.toRadians(apparent + random.nextGaussian());
             Vector3D face = new Vector3D(
@@ -156,8 +171,14 @@ class FacesTest {
             alpha += byAlpha * byAlpha / draws;
             round += byBeta * byBeta / draws;
             both += byAlpha * byBeta / draws;
-            double off = frame.toGeographic(plane(drawn)).dip() - ground.plane().dip();
+            PlaneOrientation inGround = frame.toGeographic(plane(drawn));
+            double off = inGround.dip() - ground.plane().dip();
+            double along =
+                    Math.IEEEremainder(inGround.dipDirection() - ground.plane().dipDirection(), 360)
+                            * Math.sin(Math.toRadians(inGround.dip()));
             dip += off * off / draws;
+            strike += along * along / draws;
+            dipAndStrike += off * along / draws;
         }
         // to first order: an error across of 1.5 degrees at 45 degrees between the traces is 2 % of second order
         assertEquals(Math.sqrt(alpha), estimate.alphaSigma(), 0.04 * estimate.alphaSigma());
@@ -165,8 +186,30 @@ class FacesTest {
         assertEquals(
                 both, estimate.correlation() * estimate.alphaSigma() * estimate.roundSigma(), 0.04 * (alpha + round));
         assertEquals(Math.sqrt(dip), ground.dipSigma(), 0.05 * ground.dipSigma());
+        assertEquals(Math.sqrt(strike), ground.strikeSigma(), 0.05 * ground.strikeSigma());
+        assertEquals(
+                dipAndStrike, ground.correlation() * ground.dipSigma() * ground.strikeSigma(), 0.05 * (dip + strike));
         assertEquals(estimate.greatestSigma(), ground.greatestSigma(), 1e-6);
         assertEquals(estimate.leastSigma(), ground.leastSigma(), 1e-6);
+    }
+
+    @Test
+    void betaHasASigmaFartherThanTwoSigmasFromAlpha90() {
+        CorePlaneEstimate read = CorePlaneEstimate.ofAlphaAndBeta(CorePlane.of(85.9, 5), 2, 7);
+        assertEquals(7, read.betaSigma().orElseThrow(), 1e-12);
+        assertEquals(7 * Math.cos(Math.toRadians(85.9)), read.roundSigma(), 1e-12);
+        assertTrue(CorePlaneEstimate.ofAlphaAndBeta(CorePlane.of(86.1, 5), 2, 7)
+                .betaSigma()
+                .isEmpty());
+        assertEquals(
+                "alpha 60.0, beta 005.0, sigma 2.0 in alpha and 3.5 round the core",
+                CorePlaneEstimate.ofAlphaAndBeta(CorePlane.of(60, 5), 2, 7).toString());
+        assertEquals(
+                "alpha 60.0, beta 005.0, sigma 2.0 in alpha and 3.0 round the core, degrees of freedom 9",
+                new CorePlaneEstimate(CorePlane.of(60, 5), 2, 3, 0, 9).toString());
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> CorePlaneEstimate.ofAlphaAndBeta(CorePlane.of(60, 5), 2, Double.NaN));
     }
 
     private static CorePlane plane(Vector3D normal) {

@@ -109,12 +109,24 @@ class LinesThroughWallTest {
         assertTrue(along.deltaSigma().isEmpty());
         CoreLineEstimate oblique = CoreLineEstimate.ofAxisAngleAndDelta(CoreLine.ofAxisAngleAndDelta(30, 5), 2, 4);
         assertEquals(4, oblique.deltaSigma().orElseThrow(), 1e-9);
+        assertEquals(
+                "axis angle 30.0, delta 005.0, sigma 2.0 in axis angle and 2.0 round the core", oblique.toString());
+        // told farther than two sigmas from the axis
+        assertTrue(CoreLineEstimate.ofAxisAngleAndDelta(CoreLine.ofAxisAngleAndDelta(4.1, 5), 2, 4)
+                .deltaSigma()
+                .isPresent());
+        assertTrue(CoreLineEstimate.ofAxisAngleAndDelta(CoreLine.ofAxisAngleAndDelta(3.9, 5), 2, 4)
+                .deltaSigma()
+                .isEmpty());
     }
 
     @Test
     void badReadingsAreRefused() {
         WallPoint end = WallPoint.of(70, 5);
-        assertThrows(IllegalArgumentException.class, () -> CoreLineEstimate.throughWall(end, end, CORE, SIGMAS));
+        assertEquals(
+                "both ends of the line lie at 070.0 at 5.0000 m; expected two places on the wall",
+                assertThrows(IllegalArgumentException.class, () -> CoreLineEstimate.throughWall(end, end, CORE, SIGMAS))
+                        .getMessage());
         assertThrows(IllegalArgumentException.class, () -> CoreLineEstimate.arrowThroughWall(end, end, CORE));
         CoreLine line = CoreLine.ofAxisAngleAndDelta(30, 5);
         assertThrows(IllegalArgumentException.class, () -> new CoreLineEstimate(line, -1, 1, 0));

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.github.kernlot.orientation.CoreDiameter;
 import io.github.kernlot.orientation.CorePlane;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,14 +48,18 @@ class WallCurveTest {
         "20, 9, 10, 1",
         "20, 9.98, 10.02, 2",
         "20, 10.1, 11, 0",
+        "20, 9, 9.9, 0",
         "90, 9, 11, 1",
+        "90, 10, 11, 1",
         "90, 10.1, 11, 0"
     })
     void thePieceCutsTheTrace(double alpha, double from, double to, int lines) {
         CorePlane plane = CorePlane.of(alpha, 50);
         List<List<WallPoint>> found = WallCurve.crossing(plane, CORE, 10).polylines(from, to, 5);
         assertEquals(lines, found.size());
+        double covered = 0;
         for (List<WallPoint> line : found) {
+            double length = 0;
             for (WallPoint point : line) {
                 assertEquals(Traces.depth(plane, CORE, 10, point.angle()), point.depth(), 1e-9);
                 assertTrue(point.depth() >= from - 1e-9 && point.depth() <= to + 1e-9);
@@ -62,8 +67,40 @@ class WallCurveTest {
             for (int i = 1; i < line.size(); i++) {
                 double step = line.get(i).angle() - line.get(i - 1).angle();
                 assertTrue(Math.abs(Math.IEEEremainder(step, 360)) <= 5 + 1e-9);
+                length += Math.abs(Math.IEEEremainder(step, 360));
             }
+            assertTrue(line.size() <= length / 5 + 2);
+            WallPoint last = line.get(line.size() - 1);
+            if (length < 359) {
+                assertTrue(isEndOfPiece(line.get(0), from, to) && isEndOfPiece(last, from, to));
+            } else {
+                assertEquals(line.get(0), last);
+            }
+            covered += length;
         }
+        // another way: how much of the wall has the trace on the piece, in steps of a hundredth of a degree
+        long inside = IntStream.range(0, 36_000)
+                .mapToDouble(i -> Traces.depth(plane, CORE, 10, i / 100.0))
+                .filter(depth -> depth >= from && depth <= to)
+                .count();
+        assertEquals(inside / 100.0, covered, 0.03);
+    }
+
+    private static boolean isEndOfPiece(WallPoint point, double from, double to) {
+        return point.depth() == from || point.depth() == to;
+    }
+
+    @Test
+    void aTracePrintsWhereItCrossesTheAxisOrPassesIt() {
+        assertEquals(
+                "alpha 25.0, beta 310.0 at 30.1234 m",
+                WallCurve.crossing(CorePlane.of(25, 310), CORE, 30.1234).toString());
+        assertEquals(
+                "alpha 0.0, beta 030.0, 11.9 mm from the axis",
+                WallCurve.alongCore(30, 11.9, CORE).toString());
+        assertEquals(
+                "0.50 mm along and 1.00 degrees round the core",
+                WallSigmas.of(0.5, 1).toString());
     }
 
     @Test

@@ -175,6 +175,33 @@ class ConventionSearchTest {
     }
 
     @Test
+    void anUprightFabricAlongTheHoleShowsTheSameInAHoleTurnedOver() {
+        Fabric upright = new Fabric(PlaneOrientation.ofDipAndDirection(90, 10), 3, 0);
+        CorePlane shown = CoreFrame.at(HOLE, 0).toCore(upright.mean());
+        ConventionSearch search = ConventionSearch.of(List.of(new FabricObservation(HOLE, 0, shown, upright, 2, 5)));
+        assertTrue(search.ties().stream().anyMatch(tie -> tie.reason().contains("turned over")), search::toString);
+        assertTrue(search.ties().stream().noneMatch(tie -> tie.reason().contains("horizontal")), search::toString);
+    }
+
+    @Test
+    void aReadingThatFitsNoWaySaysSo() {
+        CorePlane shown = CoreFrame.at(HOLE, 0).toCore(FABRIC.mean());
+        CorePlane elsewhere = CorePlane.of(shown.alpha() > 45 ? 5 : 80, Degrees.wrap360(shown.beta() + 45));
+        ConventionSearch search = ConventionSearch.of(List.of(new FabricObservation(HOLE, 0, elsewhere, FABRIC, 2, 1)));
+        assertEquals(7, search.ties().size(), search::toString);
+        assertTrue(
+                search.ties().stream().anyMatch(tie -> tie.reason().equals("the readings are too few, or fit neither")),
+                search::toString);
+    }
+
+    @Test
+    void theSideOfTheLineTurnsBetaByHalfATurn() {
+        BetaConvention beta = BetaConvention.HOUSE;
+        assertEquals(40, new ReadingConvention(beta, LineSide.LOW, DipSign.AS_GIVEN).betaFromLowSide(30, 10));
+        assertEquals(220, new ReadingConvention(beta, LineSide.HIGH, DipSign.AS_GIVEN).betaFromLowSide(30, 10));
+    }
+
+    @Test
     void whatShowsNoConventionIsRefused() {
         assertThrows(IllegalArgumentException.class, () -> ConventionSearch.of(List.of()));
         HoleDirection vertical = HoleDirection.ofDip(-90, 0);
@@ -192,6 +219,14 @@ class ConventionSearchTest {
         assertEquals(
                 "beta clockwise looking down-hole to the down-hole end, line low, dip as given",
                 ReadingConvention.HOUSE.toString());
+        ConventionEvidence evidence = new ConventionEvidence(List.of(ReadingConvention.HOUSE), -12.34, 5.67, 0.98765);
+        assertEquals(
+                ReadingConvention.HOUSE + ": misfit 5.7, log likelihood -12.3, probability 0.988", evidence.toString());
+        assertEquals(
+                "or " + ReadingConvention.HOUSE + ": the reason",
+                new ConventionTie(ReadingConvention.HOUSE, ReadingConvention.HOUSE, "the reason").toString());
+        ConventionSearch search = ConventionSearch.of(log(ReadingConvention.HOUSE, FABRIC, HOLE, 12, new Random(1)));
+        assertEquals(search.best().toString(), search.toString());
         assertEquals(
                 "alpha 40.0, beta 030.0 in -60.0/090.0 (dip/azimuth), line 010.0",
                 new FabricObservation(HOLE, 10, CorePlane.of(40, 30), FABRIC, 2, 5).toString());
