@@ -98,6 +98,25 @@ class ConeMeetingTest {
     }
 
     @Test
+    void conesThatMeetOnOneSideOnlyHaveTwoPlanes() {
+        // holes 40 apart, poles 30 from both
+        ConeMeeting meeting =
+                PoleCone.of(HoleDirection.ofPlunge(70, 0), 60).meeting(PoleCone.of(HoleDirection.ofPlunge(30, 0), 60));
+        assertEquals(ConeMeeting.Kind.CROSSING, meeting.kind());
+        assertEquals(2, meeting.planes().size());
+    }
+
+    @Test
+    void conesOfHolesThatFallAndRiseMayLieApart() {
+        // a hole straight down and one that rises 30 from the vertical: poles 80 from the one, 30 from the other
+        ConeMeeting meeting =
+                PoleCone.of(HoleDirection.ofPlunge(90, 0), 10).meeting(PoleCone.of(HoleDirection.ofPlunge(-60, 0), 60));
+        assertEquals(ConeMeeting.Kind.APART, meeting.kind());
+        assertEquals(20, meeting.gap(), 1e-9);
+        assertTrue(meeting.planes().isEmpty());
+    }
+
+    @Test
     void conesThatTouchHaveOnePlaneBetweenTheHoles() {
         // holes 40 apart in one vertical plane, poles 15 and 25 from them: they touch in that plane
         ConeMeeting meeting =

@@ -77,6 +77,7 @@ class PoleConeTest {
     @Test
     void atTheEndsOfTheRangeThereIsOnePlaneAndBeyondNone() {
         PoleCone cone = PoleCone.of(HOLE, 40);
+        assertEquals(50, cone.halfAngle());
         assertEquals(ConeMeeting.Kind.TOUCHING, cone.atDip(20).kind());
         assertEquals(1, cone.atDip(20).planes().size());
         assertEquals(1, cone.atDip(80).planes().size());

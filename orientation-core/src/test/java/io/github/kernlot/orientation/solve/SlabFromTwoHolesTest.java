@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.solve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.github.kernlot.orientation.Displacement;
 import io.github.kernlot.orientation.HoleDirection;
@@ -116,14 +117,32 @@ class SlabFromTwoHolesTest {
     }
 
     @Test
+    void aSlabPrintsItsThickness() {
+        // level: tops at 0, bases at -20, the lines from hole to hole crossing
+        Position[] places = {
+            Position.ofEastingNorthingElevation(0, 0, 0), Position.ofEastingNorthingElevation(0, 50, -20),
+            Position.ofEastingNorthingElevation(100, 0, 0), Position.ofEastingNorthingElevation(0, 150, -20)
+        };
+        assertEquals(
+                "0.0/000.0 (dip/dip direction), 20.00 m thick",
+                SlabFromTwoHoles.of(intercept(places[0], places[1], 0), intercept(places[2], places[3], 0))
+                        .toString());
+        String uncertain = SlabFromTwoHoles.of(intercept(places[0], places[1], 1), intercept(places[2], places[3], 1))
+                .toString();
+        assertTrue(uncertain.matches(".* 20\\.00 m thick \\+- \\d\\.\\d\\d m, pole \\+- 0\\.8"), uncertain);
+    }
+
+    @Test
     void parallelLinesFromHoleToHoleAreRefused() {
         Position a = Position.ofEastingNorthingElevation(0, 0, 0);
         Position b = Position.ofEastingNorthingElevation(100, 0, 10);
         Position below = Position.ofEastingNorthingElevation(0, 0, -20);
         Position belowB = Position.ofEastingNorthingElevation(100, 0, -10);
-        assertThrows(
-                IllegalArgumentException.class,
-                () -> SlabFromTwoHoles.of(intercept(a, below, 1), intercept(b, belowB, 1)));
+        String message = assertThrows(
+                        IllegalArgumentException.class,
+                        () -> SlabFromTwoHoles.of(intercept(a, below, 1), intercept(b, belowB, 1)))
+                .getMessage();
+        assertTrue(message.startsWith("the line from top to top is parallel to that from base to base"), message);
         assertThrows(
                 IllegalArgumentException.class,
                 () -> SlabFromTwoHoles.of(intercept(a, below, 1), intercept(a, belowB, 1)));

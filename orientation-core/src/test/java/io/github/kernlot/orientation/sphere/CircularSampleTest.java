@@ -98,6 +98,8 @@ class CircularSampleTest {
         // u = sqrt(2 n) R cos(mean - 90), worked out by hand: 4 * 0.825218 * cos 8.98775 = 3.26034
         assertEquals(0.000556, TREES.probabilityOfUniformAgainst(90), 1e-6);
         assertEquals(0.999444, TREES.probabilityOfUniformAgainst(270), 1e-6);
+        // 4 * 0.825218 * cos 38.98775 = 2.56570
+        assertEquals(0.005148, TREES.probabilityOfUniformAgainst(60), 1e-6);
     }
 
     @Test

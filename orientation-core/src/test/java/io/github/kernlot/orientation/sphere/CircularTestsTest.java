@@ -149,6 +149,9 @@ class CircularTestsTest {
     @Test
     void spreadAtTheEndsOfWhatASampleCanBe() {
         assertEquals(0, CircularSample.of(20).range());
+        assertEquals(100, CircularSample.of(100, 200, 150).range());
+        assertEquals(40, CircularSample.of(10, 30, 350).range());
+        assertEquals(0.0, CircularSample.of(0, 0).standardDeviation());
         assertEquals(1, CircularSample.of(20).probabilityOfUniform());
         assertEquals(0, CircularSample.of(0, 180).unbiasedConcentration());
         assertEquals(Double.POSITIVE_INFINITY, CircularSample.of(0, 180).dispersion());
