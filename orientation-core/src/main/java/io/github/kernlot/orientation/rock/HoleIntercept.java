@@ -136,9 +136,6 @@ public final class HoleIntercept {
      * @return the length of the horizontal line across strike between the contacts; empty where they are horizontal
      */
     public Optional<Thickness> horizontalThickness(PlaneEstimate contacts) {
-        if (contacts.plane().isHorizontal()) {
-            return Optional.empty();
-        }
         return along(contacts, Vector.ofAzimuth(contacts.plane().dipDirection()));
     }
 
