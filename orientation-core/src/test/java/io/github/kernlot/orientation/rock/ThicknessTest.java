@@ -134,14 +134,14 @@ class ThicknessTest {
         assertEquals(
                 intercept.trueThickness(CONTACTS).metres(),
                 intercept
-                        .thicknessAlong(exact(CONTACTS), CONTACTS.pole())
+                        .thicknessAlong(CONTACTS, CONTACTS.pole())
                         .orElseThrow()
                         .metres(),
                 1e-12);
         assertEquals(
                 30,
                 intercept
-                        .thicknessAlong(exact(CONTACTS), LineOrientation.ofPlungeAndTrend(55, 160))
+                        .thicknessAlong(CONTACTS, LineOrientation.ofPlungeAndTrend(55, 160))
                         .orElseThrow()
                         .metres(),
                 1e-12);
@@ -155,13 +155,12 @@ class ThicknessTest {
         Thickness truth = intercept.trueThickness(CONTACTS);
         assertEquals(30, truth.metres(), 1e-12);
         assertEquals(0.15 * Math.sqrt(2), truth.sigma(), 1e-12);
-        PlaneEstimate exact = exact(CONTACTS);
         PlaneOrientation oblique = PlaneOrientation.ofDipAndDirection(90, 50);
         for (Thickness other : List.of(
-                intercept.verticalThickness(exact).orElseThrow(),
-                intercept.horizontalThickness(exact).orElseThrow(),
+                intercept.verticalThickness(CONTACTS).orElseThrow(),
+                intercept.horizontalThickness(CONTACTS).orElseThrow(),
                 intercept
-                        .thicknessAlong(exact, LineOrientation.ofPlungeAndTrend(20, 200))
+                        .thicknessAlong(CONTACTS, LineOrientation.ofPlungeAndTrend(20, 200))
                         .orElseThrow(),
                 intercept.thicknessOnSection(CONTACTS, oblique).orElseThrow())) {
             assertTrue(other.metres() > 31);
