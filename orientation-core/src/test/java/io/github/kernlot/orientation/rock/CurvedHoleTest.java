@@ -156,11 +156,11 @@ class CurvedHoleTest {
         HoleDirection hole = HoleDirection.ofPlunge(60, 90);
         OptionalDouble beta = OptionalDouble.of(51.2);
         assertEquals(
-                "120.00 m: alpha 41.6 (36.6 to 46.6), beta 051.2 +- 6.7",
+                "120.00 m: alpha 41.6 (36.6 to 46.6), beta 051.2 (044.5 to 057.9)",
                 new ExpectedAngles(120, hole, 41.6, 36.6, 46.6, beta, 6.7, false).toString());
         assertEquals(
-                "120.00 m: alpha 4.0 (0.0 to 9.0), beta 051.2 +- 5.0 or opposite",
-                new ExpectedAngles(120, hole, 4, 0, 9, beta, 5, true).toString());
+                "120.00 m: alpha 4.0 (0.0 to 9.0), beta 051.2 (351.2 to 111.2) or opposite",
+                new ExpectedAngles(120, hole, 4, 0, 9, beta, 60, true).toString());
         assertEquals(
                 "120.00 m: alpha 41.6, beta 051.2",
                 new ExpectedAngles(120, hole, 41.6, 41.6, 41.6, beta, 0, false).toString());

@@ -129,7 +129,8 @@ class SlabFromTwoHolesTest {
                         .toString());
         String uncertain = SlabFromTwoHoles.of(intercept(places[0], places[1], 1), intercept(places[2], places[3], 1))
                 .toString();
-        assertTrue(uncertain.matches(".* 20\\.00 m thick \\+- \\d\\.\\d\\d m, pole \\+- 0\\.8"), uncertain);
+        assertTrue(
+                uncertain.matches(".* 20\\.00 m thick \\+- \\d\\.\\d\\d m, sigma of the pole up to 0\\.8"), uncertain);
     }
 
     @Test

@@ -14,6 +14,7 @@ import io.github.kernlot.orientation.sphere.distribution.FisherDistribution;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.distribution.FDistribution;
 import org.junit.jupiter.api.Test;
 
 /** Samples at the ends of what a sample can be. */
@@ -183,6 +184,46 @@ class SphereSampleTest {
     void aDirectionThatHoldsTheMajorityIsTheMedian() {
         DirectionSample heavy = directions(20, 20, 20, 20, 20, 20, 20, 20, -70, 10, 80, 200, 0, 300);
         assertEquals(0, heavy.median().angleTo(DirectedLine.ofPlungeAndTrend(20, 20)), 1e-9);
+    }
+
+    /** Four directions a like angle from the vertical, to north, south, east and west. */
+    private static List<double[]> cross(double angle) {
+        double sine = Math.sin(Math.toRadians(angle));
+        double cosine = Math.cos(Math.toRadians(angle));
+        return List.of(
+                new double[] {sine, 0, cosine},
+                new double[] {-sine, 0, cosine},
+                new double[] {0, sine, cosine},
+                new double[] {0, -sine, cosine});
+    }
+
+    /** By hand: the sum of four is 4 cos 30 long, root of 13 with the level one; F by Commons Math 3.6.1. */
+    @Test
+    void theStrayOfFiveHasTheStatisticByHand() {
+        List<double[]> vectors = new ArrayList<>(cross(30));
+        vectors.add(new double[] {1, 0, 0});
+        Outlier outlier = DirectionSample.ofVectors(vectors.toArray(new double[0][]))
+                .outlier()
+                .orElseThrow();
+        assertEquals(4, outlier.index());
+        assertEquals(3 * (1 + Math.sqrt(12) - Math.sqrt(13)) / (4 - Math.sqrt(12)), outlier.statistic(), 1e-9);
+        double one = 1 - new FDistribution(null, 2, 6).cumulativeProbability(outlier.statistic());
+        assertEquals(5 * one, outlier.probability(), 1e-9);
+    }
+
+    /** By hand: the mean length is cos 10 and the mean square of the sine sin^2 10, so that sin a = tan 10 sqrt(-ln 0.05 / 4). */
+    @Test
+    void theConeOfALargeSampleByHand() {
+        DirectionSample sample = DirectionSample.ofVectors(cross(10).toArray(new double[0][]));
+        assertEquals(8.777340, sample.meanConeOfLargeSample(0.95), 1e-6);
+    }
+
+    /** 140 / sqrt(kappa) and 81 / sqrt(kappa) degrees hold 95 and 63 of a hundred (palaeomagnetism, from memory). */
+    @Test
+    void theAnglesThatHoldMostDirectionsAreThoseOfTheRule() {
+        double root = Math.sqrt(LAVA.concentration());
+        assertEquals(140 / root, LAVA.angleHolding(0.95), 0.3);
+        assertEquals(81 / root, LAVA.angleHolding(0.63), 0.2);
     }
 
     @Test
