@@ -218,6 +218,37 @@ class SphereSampleTest {
         assertEquals(8.777340, sample.meanConeOfLargeSample(0.95), 1e-6);
     }
 
+    /**
+     * Twenty axes, ten 20 degrees to north and south of the vertical and ten 10 degrees to east and west: by the formula of Prentice
+     * (1984, from memory) with sums that factor by hand, over n - 1 and with F of 2 and 18 degrees of freedom (in closed form) as in Hotelling's test.
+     */
+    @Test
+    void theEllipseOfAMeanAxisByHand() {
+        List<double[]> vectors = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            vectors.addAll(cross(20).subList(0, 2));
+            vectors.addAll(cross(10).subList(2, 4));
+        }
+        AxisEllipse ellipse = AxisSample.ofVectors(vectors.toArray(new double[0][]))
+                .meanEllipse(0.95)
+                .orElseThrow();
+        double wide = Math.pow(Math.sin(Math.toRadians(20)), 2);
+        double narrow = Math.pow(Math.sin(Math.toRadians(10)), 2);
+        double down = 1 - (wide + narrow) / 2;
+        double quantile = 9 * (Math.pow(0.05, -1 / 9.0) - 1);
+        double square = 2 * 19 / 18.0 * quantile / 38;
+        assertEquals(0, ellipse.centre().angleTo(LineOrientation.ofPlungeAndTrend(90, 0)), 1e-9);
+        assertEquals(0, ellipse.longAxis().angleTo(LineOrientation.ofPlungeAndTrend(0, 0)), 1e-9);
+        assertEquals(
+                Math.toDegrees(Math.asin(Math.sqrt(square * wide * (1 - wide)) / (down - wide / 2))),
+                ellipse.longRadius(),
+                1e-9);
+        assertEquals(
+                Math.toDegrees(Math.asin(Math.sqrt(square * narrow * (1 - narrow)) / (down - narrow / 2))),
+                ellipse.shortRadius(),
+                1e-9);
+    }
+
     /** 140 / sqrt(kappa) and 81 / sqrt(kappa) degrees hold 95 and 63 of a hundred (palaeomagnetism, from memory). */
     @Test
     void theAnglesThatHoldMostDirectionsAreThoseOfTheRule() {
