@@ -115,9 +115,7 @@ public record FaceTrace(double apparentAngle, double towards) {
      * @throws IllegalArgumentException if the count is below 1
      */
     public List<CorePlane> planes(int count) {
-        if (count < 1) {
-            throw new IllegalArgumentException("number of planes is " + count + "; expected 1 or more");
-        }
+        Require.inRange("number of planes", count, 1, Double.MAX_VALUE, "");
         return IntStream.range(0, count)
                 .mapToObj(i -> planeAt(-90 + 180.0 * i / count))
                 .toList();

@@ -45,9 +45,7 @@ public record SetSpacing(List<Double> spacings) {
      * @throws IllegalArgumentException if there are fewer than two depths, or the path does not reach one
      */
     public static SetSpacing of(HolePath path, List<Double> depths, PlaneOrientation set) {
-        if (depths.size() < 2) {
-            throw new IllegalArgumentException("there are " + depths.size() + " depths; expected two or more");
-        }
+        Require.inRange("number of depths", depths.size(), 2, Double.MAX_VALUE, "");
         Vector normal = Ways.normal(set);
         List<Displacement> places =
                 depths.stream().sorted().map(path::displacementAt).toList();

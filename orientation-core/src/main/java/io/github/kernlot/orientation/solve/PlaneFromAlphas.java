@@ -57,8 +57,8 @@ public final class PlaneFromAlphas {
     public static PlaneFromAlphas of(List<AlphaReading> readings) {
         List<AlphaReading> kept = List.copyOf(readings);
         if (kept.size() < 2) {
-            throw new IllegalArgumentException("there are " + kept.size()
-                    + " alphas; expected two or more (one leaves a cone of poles: PoleCone)");
+            throw new IllegalArgumentException("number of alphas is " + kept.size()
+                    + "; expected 2 or above (one leaves a cone of poles: PoleCone)");
         }
         Vector first = Poles.axis(kept.get(0).hole());
         if (kept.stream().allMatch(reading -> 90 - Poles.alpha(first, Poles.axis(reading.hole())) < PARALLEL)) {

@@ -100,7 +100,7 @@ public final class PlaneThroughPoints {
     private static PointFit fit(List<Position> positions, List<PositionCovariance> covariances) {
         if (positions.size() < 3) {
             throw new IllegalArgumentException(
-                    "there are " + positions.size() + " points; expected three or more to carry a plane");
+                    "number of points is " + positions.size() + "; expected 3 or above to carry a plane");
         }
         for (int i = 0; i < covariances.size(); i++) {
             if (!covariances.get(i).isUncertainInEveryDirection()) {

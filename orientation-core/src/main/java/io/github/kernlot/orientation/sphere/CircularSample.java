@@ -270,9 +270,7 @@ public final class CircularSample {
      * @throws IllegalArgumentException if there are fewer than two samples
      */
     public static double probabilityOfEqualMeans(List<CircularSample> samples) {
-        if (samples.size() < 2) {
-            throw new IllegalArgumentException("there are " + samples.size() + " samples; expected two or more");
-        }
+        Require.inRange("number of samples", samples.size(), 2, Double.MAX_VALUE, "");
         CircularSample all = new CircularSample(samples.stream()
                 .flatMapToDouble(sample -> Arrays.stream(sample.degrees))
                 .toArray());

@@ -97,9 +97,7 @@ public final class CircularTests {
      * @throws IllegalArgumentException if there are fewer than two samples
      */
     public static TestOutcome watsonWheeler(List<CircularSample> samples) {
-        if (samples.size() < 2) {
-            throw new IllegalArgumentException("there are " + samples.size() + " samples; expected two or more");
-        }
+        Require.inRange("number of samples", samples.size(), 2, Double.MAX_VALUE, "");
         double[] sorted = samples.stream()
                 .flatMapToDouble(sample -> Arrays.stream(sample.degrees()))
                 .sorted()

@@ -1,6 +1,7 @@
 package io.github.kernlot.orientation.sphere;
 
 import io.github.kernlot.orientation.internal.Eigen;
+import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.UpperTail;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.List;
@@ -160,8 +161,6 @@ public final class EqualMeans {
     }
 
     private static void require(List<?> samples) {
-        if (samples.size() < 2) {
-            throw new IllegalArgumentException("there are " + samples.size() + " samples; expected two or more");
-        }
+        Require.inRange("number of samples", samples.size(), 2, Double.MAX_VALUE, "");
     }
 }

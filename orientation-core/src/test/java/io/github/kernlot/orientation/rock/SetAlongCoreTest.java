@@ -245,7 +245,7 @@ class SetAlongCoreTest {
         PlaneOrientation level = PlaneOrientation.ofDipAndDirection(0, 0);
         assertEquals(List.of(2.0), SetSpacing.of(path, List.of(1.0, 3.0), level).spacings());
         assertEquals(
-                "there are 1 depths; expected two or more",
+                "number of depths is 1; expected 2 or above",
                 assertThrows(IllegalArgumentException.class, () -> SetSpacing.of(path, List.of(1.0), level))
                         .getMessage());
     }
