@@ -40,10 +40,13 @@ public record OrientationTensor(
 
     static OrientationTensor of(List<Vector> vectors) {
         Eigen eigen = Eigen.of(vectors);
+        // rounding may leave a sum just above 1, and a first eigenvalue above 1 or a second above 1/2
+        double sum =
+                eigen.values().get(0) + eigen.values().get(1) + eigen.values().get(2);
         return new OrientationTensor(
-                eigen.values().get(0),
-                eigen.values().get(1),
-                eigen.values().get(2),
+                eigen.values().get(0) / sum,
+                eigen.values().get(1) / sum,
+                eigen.values().get(2) / sum,
                 Unit.line(eigen.vectors().get(0)),
                 Unit.line(eigen.vectors().get(1)),
                 Unit.line(eigen.vectors().get(2)));

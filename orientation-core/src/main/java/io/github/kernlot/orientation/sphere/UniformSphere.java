@@ -24,8 +24,9 @@ final class UniformSphere {
             double corrected = (1 - 0.5 / n) * square + square * square / (10.0 * n);
             return UpperTail.ofChiSquare(corrected, 3);
         }
-        if (length <= 0 || length >= n) {
-            return length <= 0 ? 1 : 0;
+        if (length <= 0 || length >= n || n == 1) {
+            // the length of one is 1 whatever rounding makes of it
+            return length <= 0 || n == 1 ? 1 : 0;
         }
         double density = 0;
         double beyond = 0;

@@ -88,6 +88,22 @@ class SphereSampleTest {
         assertTrue(same.axes().toString().startsWith("mean 33.0/077.0 (plunge/trend), 95 % within 0.0 by 0.0"));
     }
 
+    /** The eigenvalues of the tensor may come out a last digit above 1 and 1/2, and the length of one a last digit below 1. */
+    @Test
+    void roundingIsNoError() {
+        for (DirectedLine line : FisherDistribution.of(EAST, 0).draw(2000, 5)) {
+            DirectionSample one = DirectionSample.of(List.of(line));
+            assertEquals(1, one.probabilityOfUniform());
+            assertTrue(one.axes().watsonCluster().isEmpty());
+            assertTrue(one.axes().bingham().isEmpty());
+            PlaneOrientation across = PlaneOrientation.ofPole(one.axes().axes().get(0));
+            AxisSample cross = AxisSample.of(List.of(across.lineAtRake(20), across.lineAtRake(110)));
+            assertTrue(cross.bingham().isEmpty());
+            assertTrue(cross.watsonGirdle().isEmpty());
+            assertEquals(1, cross.tensor().girdleIndex(), 1e-12);
+        }
+    }
+
     @Test
     void oppositeDirectionsHaveNoMean() {
         DirectionSample opposite = directions(10, 0, -10, 180, 40, 90, -40, 270);
