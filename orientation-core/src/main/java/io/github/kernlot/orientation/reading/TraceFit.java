@@ -73,6 +73,9 @@ public final class TraceFit {
      * about the plane says how long. Three points leave nothing to say it, up to six none is left out, and of more a point is given up only
      * where chance would hardly give one so far off.
      *
+     * <p>Of a plane along the core whose points lie mostly on one of its two lines, those on the other may be left out: the plane that
+     * touches the wall fits the many so closely. Its sigma then tells that any plane about the line would do; sigmas that are given prevent it.
+     *
      * @param core the diameter of the core
      * @param points three or more different ones, not all at one angle
      * @return the fit
@@ -126,7 +129,9 @@ public final class TraceFit {
 
     /**
      * The plane with the covariance of its pole. It is of first order: where a sigma comes near 20 degrees the points hardly fix a plane,
-     * and the truth is wider still. Where the scatter tells the sigmas, the covariance is scaled by its unbiased variance, and the degrees of
+     * and the truth is wider still. Where the points lie on one line along the core within their sigmas, as on one of the two lines of a plane
+     * along the core, the plane that touches the wall there fits best but any about that line would do, and the sigma across it is 90
+     * degrees or more. Where the scatter tells the sigmas, the covariance is scaled by its unbiased variance, and the degrees of
      * freedom are the points that were not left out, less three.
      *
      * @return the estimate; empty for three points of unknown sigma

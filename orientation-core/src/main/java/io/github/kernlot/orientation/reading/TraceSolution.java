@@ -38,6 +38,15 @@ record TraceSolution(
 
     private static final double SINGULAR = 1e-11;
 
+    /** A plane touches the wall where this share of the variance of its points is that of the bend of the wall. */
+    private static final double BENT = 0.02;
+
+    /** Of one of two planes beside the other, as a variance. */
+    private static final double LEAST_SCATTER = 0.01;
+
+    /** The sigma of a turn that the points leave open, in degrees: with it the cone of 95 % holds every pole. */
+    private static final double OPEN = 90;
+
     static TraceSolution of(CoreDiameter core, List<WallPoint> points, WallSigmas sigmas, boolean known) {
         double radius = Require.inRange("core diameter", core.millimetres(), 1e-3, 1e6, "mm") / 2;
         int[] order = order(points);
@@ -57,14 +66,15 @@ record TraceSolution(
     private static Outcome ofKnown(Wall wall) {
         Loss loss = new Loss(1);
         Cut squares = leastSquares(wall);
-        Cut start = squares;
-        if (isSuspicious(wall, squares)) {
-            start = new CutDescent(wall, loss.wider()).from(new CutSearch(wall).byCost(loss.wider()));
-        }
+        boolean suspicious = isSuspicious(wall, squares);
+        Cut start = suspicious
+                ? new CutDescent(wall, loss.wider()).from(new CutSearch(wall).byCost(loss.wider()))
+                : squares;
         Outcome robust = new Outcome(wall, new CutDescent(wall, loss).from(start), loss, true);
-        // the biweight may rather give up one of four points that chance put three sigmas off than cut between them
+        // the biweight may rather give up one of few points that chance put three sigmas off than cut between them
         Outcome all = new Outcome(wall, squares, Loss.SQUARES, true);
-        return !robust.hasMajority() && all.isWithin(loss.limit()) ? all : robust;
+        boolean isSound = suspicious ? robust.hasMajority() : robust.hasAll();
+        return !isSound && all.isWithin(loss.limit()) ? all : robust;
     }
 
     private static Outcome ofUnknown(Wall wall) {
@@ -126,11 +136,16 @@ record TraceSolution(
     }
 
     private static boolean isSuspicious(Wall wall, Cut cut) {
-        double[] residuals = wall.residuals(cut);
-        int free = residuals.length - 3;
-        double chiSquare = Arrays.stream(residuals).map(r -> r * r).sum();
-        return free > 0
-                && chiSquare > new ChiSquaredDistribution(null, free).inverseCumulativeProbability(UNSUSPICIOUS);
+        int free = wall.size() - 3;
+        return free > 0 && isTooMuch(squares(wall, cut), free);
+    }
+
+    private static boolean isTooMuch(double chiSquare, int free) {
+        return chiSquare > new ChiSquaredDistribution(null, free).inverseCumulativeProbability(UNSUSPICIOUS);
+    }
+
+    private static double squares(Wall wall, Cut cut) {
+        return Arrays.stream(wall.residuals(cut)).map(r -> r * r).sum();
     }
 
     /** The cut that was found and what follows from it. */
@@ -160,6 +175,9 @@ record TraceSolution(
                     .sorted()
                     .toList();
             double squareDegrees = variance * Math.pow(Math.toDegrees(1), 2);
+            Vector turn = told ? openTurn(named, kept) : new Vector(0, 0, 0);
+            double withAlpha = OPEN * CoreDirections.withAlpha(plane).dot(turn);
+            double withBeta = OPEN * CoreDirections.withBeta(plane).dot(turn);
             return new TraceSolution(
                     plane,
                     datum,
@@ -167,9 +185,9 @@ record TraceSolution(
                     told
                             ? Optional.of(CorePlaneEstimate.of(
                                     plane,
-                                    squareDegrees * covariance.get(0, 0),
-                                    squareDegrees * covariance.get(1, 1),
-                                    squareDegrees * covariance.get(0, 1),
+                                    squareDegrees * covariance.get(0, 0) + withAlpha * withAlpha,
+                                    squareDegrees * covariance.get(1, 1) + withBeta * withBeta,
+                                    squareDegrees * covariance.get(0, 1) + withAlpha * withBeta,
                                     known ? Double.POSITIVE_INFINITY : free))
                             : Optional.empty(),
                     told ? axisDepthSigma(plane, named, covariance, variance, radius / 1000) : OptionalDouble.empty(),
@@ -186,6 +204,10 @@ record TraceSolution(
 
         boolean hasMajority() {
             return kept(wall.residuals(cut)).length >= CutSearch.majority(wall.size());
+        }
+
+        boolean hasAll() {
+            return kept(wall.residuals(cut)).length == wall.size();
         }
 
         boolean isWithin(double limit) {
@@ -232,6 +254,26 @@ record TraceSolution(
             DMatrixRMaj covariance = new DMatrixRMaj(3, 3);
             CommonOps_DDRM.multTransB(triangle, triangle, covariance);
             return covariance;
+        }
+
+        /**
+         * The way in which the pole may turn freely, of length 1: across the line of the points where the plane touches the wall along it,
+         * and the plane about it at right angles fits them too. The first order does not see it, since all derivatives by the angle vanish
+         * there. The null vector where the points fix the plane.
+         */
+        private Vector openTurn(Cut named, int[] kept) {
+            Wall sound = wall.only(kept);
+            Vector turn = sound.longWay().cross(named.normal()).unit();
+            double squares = squares(sound, sound.through(turn));
+            boolean open;
+            if (known) {
+                open = !isTooMuch(squares, kept.length - 2) && sound.bent(named) > BENT;
+            } else {
+                // with the sigmas that the other plane would need, this one must not fit much better
+                Wall wider = sound.scaled(squares / (kept.length - 2));
+                open = squares(wider, named) > LEAST_SCATTER * (kept.length - 3) && wider.bent(named) > BENT;
+            }
+            return open ? turn : new Vector(0, 0, 0);
         }
 
         private static IllegalArgumentException noPlane() {

@@ -1,7 +1,9 @@
 package io.github.kernlot.orientation.reading;
 
 import io.github.kernlot.orientation.internal.Degrees;
+import io.github.kernlot.orientation.internal.Eigen;
 import io.github.kernlot.orientation.internal.Vector;
+import java.util.stream.IntStream;
 
 /**
  * Points on the wall of a core of radius 1 and how far they lie from a cut, in sigmas.
@@ -71,6 +73,52 @@ final class Wall {
     private double variance(double axial, double slope, double bend) {
         double ofBend = bend * roundVariance;
         return axial * axial * alongVariance + slope * slope * roundVariance + BEND * ofBend * ofBend;
+    }
+
+    /** The same points with sigmas whose squares are so many times as great. */
+    Wall scaled(double factor) {
+        return new Wall(along, cosines, sines, factor * alongVariance, factor * roundVariance);
+    }
+
+    /** The share of the variance of the points that is that of the bend of the wall. */
+    double bent(Cut cut) {
+        Vector n = cut.normal();
+        double sum = 0;
+        for (int i = 0; i < size(); i++) {
+            double bend = n.east() * cosines[i] + n.down() * sines[i];
+            double slope = n.down() * cosines[i] - n.east() * sines[i];
+            double straight = variance(n.north(), slope, 0);
+            sum += 1 - straight / variance(n.north(), slope, bend);
+        }
+        return sum / size();
+    }
+
+    /** The unit vector along which the points spread farthest. */
+    Vector longWay() {
+        Vector sum = new Vector(0, 0, 0);
+        for (int i = 0; i < size(); i++) {
+            sum = sum.plus(point(i));
+        }
+        Vector middle = sum.times(1.0 / size());
+        return Eigen.of(IntStream.range(0, size())
+                        .mapToObj(i -> point(i).minus(middle))
+                        .toList())
+                .vectors()
+                .get(0);
+    }
+
+    /** The cut with a normal that fits best: the weighted mean of where those through the points lie. */
+    Cut through(Vector normal) {
+        Cut middle = new Cut(normal, 0);
+        double sum = 0;
+        double weights = 0;
+        double[] row = new double[4];
+        for (int i = 0; i < size(); i++) {
+            row(middle, normal, normal, i, row);
+            sum += row[0] * row[3];
+            weights += row[3] * row[3];
+        }
+        return new Cut(normal, -sum / weights);
     }
 
     double[] residuals(Cut cut) {

@@ -238,6 +238,46 @@ class TraceFitTest {
         assertTrue(farthest > 10, () -> "no point was far off");
     }
 
+    /** What scatters no more than 999 traces of 1000 do has no point that does not belong. */
+    @ParameterizedTest
+    @CsvSource({"5, 13.8", "6, 16.2"})
+    void fewPointsScatteredByChanceAreAllKept(int count, double unsuspicious) {
+        List<WallPoint> exact = Traces.round(CorePlane.of(30, 200), CORE, 412.3, 10, 250, count);
+        Random random = new Random(11);
+        for (int i = 0; i < 4000; i++) {
+            List<WallPoint> points = Traces.disturbed(exact, SIGMAS, random);
+            TraceFit fit = TraceFit.of(CORE, points, SIGMAS);
+            TraceFit squares = TraceFit.inProportion(CORE, points, SIGMAS);
+            double factor = squares.sigmas().orElseThrow().angle() / SIGMAS.angle();
+            assertTrue(
+                    fit.leftOut().isEmpty() || factor * factor * (count - 3) > unsuspicious,
+                    () -> "left out of " + points + ": " + fit);
+        }
+    }
+
+    /** The plane that touches the wall along them has the least residuals, and yet any other about that line fits them. */
+    @ParameterizedTest
+    @CsvSource({"3, true", "4, true", "8, true", "20, true", "8, false", "20, false"})
+    void onePlaneAmongManyAboutALineIsNotTold(int count, boolean known) {
+        CorePlane truth = CorePlane.of(0, 77);
+        Random random = new Random(3);
+        int covered = 0;
+        int open = 0;
+        for (int i = 0; i < 200; i++) {
+            List<WallPoint> line = new ArrayList<>();
+            for (int k = 0; k < count; k++) {
+                line.add(WallPoint.of(120, 50 + 0.4 * random.nextDouble()));
+            }
+            List<WallPoint> points = Traces.disturbed(line, SIGMAS, random);
+            TraceFit fit = known ? TraceFit.of(CORE, points, SIGMAS) : TraceFit.inProportion(CORE, points, SIGMAS);
+            CorePlaneEstimate estimate = fit.estimate().orElseThrow();
+            covered += Traces.apart(truth, fit.plane()) <= estimate.cone95() ? 1 : 0;
+            open += estimate.greatestSigma() >= 90 ? 1 : 0;
+        }
+        assertEquals(200, covered, 10);
+        assertEquals(200, open, 10);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void sigmasMustBeAboveNothing(double sigma) {
