@@ -20,6 +20,12 @@ import org.apache.commons.math3.linear.RealMatrix;
  */
 public final class PlaneThroughPoints {
 
+    /** Points fit a plane that are not rarer than this. */
+    private static final double FITS = 0.001;
+
+    /** The same where only the other plane tells how far points scatter. */
+    private static final double FITS_BESIDE = 0.05;
+
     private final PlaneOrientation plane;
     private final Optional<PlaneEstimate> estimate;
     private final List<Double> distances;
@@ -128,12 +134,27 @@ public final class PlaneThroughPoints {
         double both = information.getEntry(0, 1)
                 - information.getEntry(0, 2) * information.getEntry(1, 2) / information.getEntry(2, 2);
         double determinant = dip * strike - both * both;
+        Vector roll = mayRoll(fit, freedom) ? fit.across().times(Math.PI / 2) : new Vector(0, 0, 0);
+        double rollDip = roll.dot(Poles.withDip(plane));
+        double rollStrike = roll.dot(Poles.withDipDirection(plane));
         return Optional.of(PlaneEstimate.ofRadians(
                         plane,
-                        variance * strike / determinant,
-                        variance * dip / determinant,
-                        -variance * both / determinant)
+                        variance * strike / determinant + rollDip * rollDip,
+                        variance * dip / determinant + rollStrike * rollStrike,
+                        -variance * both / determinant + rollDip * rollStrike)
                 .withDegreesOfFreedom(freedom));
+    }
+
+    /**
+     * Whether a plane at right angles about the long axis of the points fits them too: their breadth is then error, of which the first
+     * order takes the place of every point for exact.
+     */
+    private static boolean mayRoll(PointFit fit, double freedom) {
+        double across = fit.chiSquareAcross();
+        int free = fit.points().length - 2;
+        return freedom == Double.POSITIVE_INFINITY
+                ? UpperTail.ofChiSquare(across, free) > FITS
+                : UpperTail.ofF(across / free / (fit.chiSquare() / freedom), free, freedom) > FITS_BESIDE;
     }
 
     private static double square(double value) {
@@ -150,7 +171,9 @@ public final class PlaneThroughPoints {
     }
 
     /**
-     * The plane with the covariance of its pole.
+     * The plane with the covariance of its pole. It is of first order: where the breadth of the points across their long axis comes within
+     * two or three of their sigmas it is too small. Where the points may as well lie on one line, so that a plane at right angles about it
+     * fits them too, the plane may roll about it, and the sigma across it is 90 degrees or more.
      *
      * @return the estimate; empty for three places of unknown uncertainty
      */

@@ -30,6 +30,7 @@ final class PointFit {
     private final Vector first;
     private final double[] spreads;
     private final double resolution;
+    private final Vector longAxis;
     private final Vector normal;
     private final double offset;
 
@@ -56,6 +57,8 @@ final class PointFit {
             spreads[i] = spread(axes.getEigenvector(order[i]).toArray());
         }
         resolution = resolution(positions);
+        double[] far = axes.getEigenvector(order[0]).toArray();
+        longAxis = new Vector(far[0], far[1], far[2]).unit();
         double[] start = axes.getEigenvector(order[2]).toArray();
         Vector begun = points.length == 3 && !isLine()
                 ? points[1].minus(points[0]).cross(points[2].minus(points[0])).unit()
@@ -246,6 +249,17 @@ final class PointFit {
 
     double chiSquare() {
         return points.length == 3 ? 0 : sum(normal, offset);
+    }
+
+    /** Of a plane at right angles to the fitted one, about the long axis of the cloud: what {@link #chiSquare} would be. */
+    double chiSquareAcross() {
+        Vector across = across();
+        return sum(across, bestOffset(across));
+    }
+
+    /** The unit normal of that plane, to which the fitted one moves as the plane rolls. */
+    Vector across() {
+        return longAxis.cross(normal).unit();
     }
 
     /** Root mean square distances from the centre along the three axes of the cloud, the longest first, metres. */

@@ -373,4 +373,23 @@ class PlaneThroughPointsTest {
                 PlaneThroughPoints.ofPositions(List.of(at(0, 0, 7), at(10, 0, 7), at(0, 10, 7)))
                         .toString());
     }
+
+    /** With more and more points on a line the scatter across it would tell the roll ever better, if it were not error. */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4, 6, 10, 50})
+    void aLineOfUncertainPointsDoesNotTellTheRoll(int count) {
+        PlaneOrientation truth = PlaneOrientation.ofDipAndDirection(60, 90);
+        Random random = new Random(8);
+        int covered = 0;
+        for (int i = 0; i < 200; i++) {
+            List<ContactPoint> points = new ArrayList<>();
+            for (int k = 0; k < count; k++) {
+                Position place = at(random.nextGaussian(), 100 * random.nextDouble(), random.nextGaussian());
+                points.add(ContactPoint.of(place, 1));
+            }
+            PlaneEstimate estimate = PlaneThroughPoints.of(points).estimate().orElseThrow();
+            covered += estimate.plane().angleTo(truth) <= estimate.cone95() ? 1 : 0;
+        }
+        assertEquals(200, covered, 6);
+    }
 }
