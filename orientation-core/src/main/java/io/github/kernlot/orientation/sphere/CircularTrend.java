@@ -86,7 +86,8 @@ public record CircularTrend(double middle, double atMiddle, double slope, double
     }
 
     /**
-     * How probable a slope at least so steep is where there is no trend, by Student's t with n - 2 degrees of freedom.
+     * How probable a slope at least so steep is where there is no trend, by Student's t with n - 2 degrees of freedom, for
+     * angles that scatter little: of a hundred that scatter all round the circle four samples in ten would be refused at the level 0.05.
      *
      * @return a probability in [0, 1]
      */
