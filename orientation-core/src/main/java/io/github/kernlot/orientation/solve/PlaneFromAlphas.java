@@ -126,7 +126,8 @@ public final class PlaneFromAlphas {
     }
 
     /**
-     * The planes that fit better than all planes near them.
+     * The planes that fit better than all planes near them. Near alpha 0 or 90 in several holes valleys are narrow, and in about one of a
+     * hundred simulated cases of three to five such readings one was missed that the same readings in another order show.
      *
      * @return one or more, the most probable first
      */
