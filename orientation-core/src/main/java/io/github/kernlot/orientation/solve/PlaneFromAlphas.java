@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A plane from the alphas that it shows in several holes whose core is not oriented: weighted least squares over all halves of the
@@ -34,6 +35,9 @@ public final class PlaneFromAlphas {
 
     /** Readings over which pairs of cones are tried: of many readings few pairs, since together they leave no narrow valley. */
     private static final int PAIRED = 20_000;
+
+    /** So many of the better poles are mirrored, where there are no more readings. */
+    private static final int MIRRORED = 12;
 
     private static final int MOST_PAIRS = 200;
     private static final int FEWEST_PAIRS = 10;
@@ -70,13 +74,8 @@ public final class PlaneFromAlphas {
 
     private static List<AlphaCandidate> candidates(List<AlphaReading> readings) {
         AlphaDescent descent = new AlphaDescent(readings);
-        List<Vector> found = new ArrayList<>();
-        List<Vector> starts = starts(readings, descent);
-        starts.stream()
-                .map(descent::from)
-                .sorted(Comparator.comparingDouble(descent::chiSquare))
-                .filter(pole -> found.stream().noneMatch(known -> apart(known, pole) < SAME))
-                .forEach(found::add);
+        List<Vector> first = valleys(starts(readings, descent).stream(), descent);
+        List<Vector> found = valleys(Stream.concat(first.stream(), mirrored(first, readings)), descent);
         double least = descent.chiSquare(found.get(0));
         double[] likelihoods = found.stream()
                 .mapToDouble(pole -> Math.exp((least - descent.chiSquare(pole)) / 2))
@@ -112,6 +111,30 @@ public final class PlaneFromAlphas {
         return starts;
     }
 
+    private static List<Vector> valleys(Stream<Vector> starts, AlphaDescent descent) {
+        List<Vector> found = new ArrayList<>();
+        starts.map(descent::from)
+                .sorted(Comparator.comparingDouble(descent::chiSquare))
+                .filter(pole -> found.stream().noneMatch(known -> apart(known, pole) < SAME))
+                .forEach(found::add);
+        return found;
+    }
+
+    /**
+     * The better poles, each taken to the other half of each cone: at alpha 0 and 90 the halves meet, and hold a narrow valley each. Of
+     * many readings no valley is so narrow.
+     */
+    private static Stream<Vector> mirrored(List<Vector> found, List<AlphaReading> readings) {
+        if (readings.size() > MIRRORED) {
+            return Stream.empty();
+        }
+        return found.stream()
+                .limit(MIRRORED)
+                .flatMap(pole -> readings.stream()
+                        .map(reading -> Poles.axis(reading.hole()))
+                        .map(axis -> pole.minus(axis.times(2 * pole.dot(axis)))));
+    }
+
     private static double apart(Vector one, Vector other) {
         return 90 - Poles.alpha(one, other);
     }
@@ -127,7 +150,7 @@ public final class PlaneFromAlphas {
 
     /**
      * The planes that fit better than all planes near them. Near alpha 0 or 90 in several holes valleys are narrow, and in about one of a
-     * hundred simulated cases of three to five such readings one was missed that the same readings in another order show.
+     * thousand simulated cases of three to five such readings one was missed that the same readings turned about the vertical show.
      *
      * @return one or more, the most probable first
      */
