@@ -57,17 +57,16 @@ record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDevi
 
     /** The log density of a member of the fabric whose pole was read by this end. */
     double member(Vector read) {
-        // the deviation as a vector that touches the sphere at the predicted pole
         Vector across = read.across(predicted);
         double length = across.length();
         double angle = Math.toDegrees(predicted.angleTo(read));
-        Vector deviation = length == 0 ? new Vector(angle, 0, 0) : across.times(angle / length);
         Vector aside = AXIS.cross(predicted);
         double square;
         if (length == 0 || aside.length() < 1e-9) {
             square = angle * angle / (alphaDeviation * alphaDeviation);
         } else {
-            double round = deviation.dot(aside.unit());
+            // the deviation as a vector that touches the sphere at the predicted pole
+            double round = across.times(angle / length).dot(aside.unit());
             square = round * round / (betaDeviation * betaDeviation)
                     + Math.max(0, angle * angle - round * round) / (alphaDeviation * alphaDeviation);
         }
@@ -81,6 +80,6 @@ record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDevi
 
     private static double sum(double one, double other) {
         double most = Math.max(one, other);
-        return most == Double.NEGATIVE_INFINITY ? most : most + Math.log(Math.exp(one - most) + Math.exp(other - most));
+        return most + Math.log(Math.exp(one - most) + Math.exp(other - most));
     }
 }

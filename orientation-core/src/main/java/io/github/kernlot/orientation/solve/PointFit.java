@@ -1,12 +1,12 @@
 package io.github.kernlot.orientation.solve;
 
 import io.github.kernlot.orientation.Position;
+import io.github.kernlot.orientation.internal.Eigen;
 import io.github.kernlot.orientation.internal.Require;
 import io.github.kernlot.orientation.internal.Vector;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
@@ -50,19 +50,13 @@ final class PointFit {
             Require.inRange("distance of point " + (i + 1) + " from the middle", points[i].length(), 0, FARTHEST, "m");
         }
         covariances = given.toArray(new PositionCovariance[0]);
-        EigenDecomposition axes = new EigenDecomposition(scatter());
-        int[] order = order(axes);
-        spreads = new double[3];
-        for (int i = 0; i < 3; i++) {
-            spreads[i] = spread(axes.getEigenvector(order[i]).toArray());
-        }
+        List<Vector> axes = Eigen.of(List.of(points)).vectors();
+        spreads = axes.stream().mapToDouble(this::spread).toArray();
         resolution = resolution(positions);
-        double[] far = axes.getEigenvector(order[0]).toArray();
-        longAxis = new Vector(far[0], far[1], far[2]).unit();
-        double[] start = axes.getEigenvector(order[2]).toArray();
+        longAxis = axes.get(0);
         Vector begun = points.length == 3 && !isLine()
                 ? points[1].minus(points[0]).cross(points[2].minus(points[0])).unit()
-                : new Vector(start[0], start[1], start[2]).unit();
+                : axes.get(2);
         if (points.length == 3 || isLine()) {
             normal = begun;
             offset = points[0].dot(begun);
@@ -73,8 +67,7 @@ final class PointFit {
     }
 
     /** By the points themselves: the root of an eigenvalue has but half the digits. */
-    private double spread(double[] axis) {
-        Vector along = new Vector(axis[0], axis[1], axis[2]);
+    private double spread(Vector along) {
         double sum = 0;
         for (Vector point : points) {
             sum += Math.pow(point.dot(along), 2);
@@ -99,25 +92,6 @@ final class PointFit {
     /** The last digit of the coordinates, metres. */
     double resolution() {
         return resolution;
-    }
-
-    private RealMatrix scatter() {
-        RealMatrix scatter = new Array2DRowRealMatrix(3, 3);
-        for (Vector point : points) {
-            double[] components = {point.north(), point.east(), point.down()};
-            for (int row = 0; row < 3; row++) {
-                for (int column = 0; column < 3; column++) {
-                    scatter.addToEntry(row, column, components[row] * components[column] / points.length);
-                }
-            }
-        }
-        return scatter;
-    }
-
-    private static int[] order(EigenDecomposition axes) {
-        Integer[] order = {0, 1, 2};
-        Arrays.sort(order, (a, b) -> Double.compare(axes.getRealEigenvalue(b), axes.getRealEigenvalue(a)));
-        return new int[] {order[0], order[1], order[2]};
     }
 
     /**
