@@ -84,6 +84,8 @@ class TraceFitReferenceTest {
         assertEquals(0, off[1], 0.35e-3 * roundSigma);
         assertEquals(
                 ofBiweight * roundSigma / 1000, robust.estimate().orElseThrow().roundSigma(), 0.03e-3 * roundSigma);
+        double depthSigma = sigma / 1000 * Math.sqrt(covariance.getEntry(0, 0));
+        assertEquals(ofBiweight * depthSigma, robust.axisDepthSigma().orElseThrow(), 0.03 * depthSigma);
     }
 
     /** Even steps round the wall: normal equations of 1, cos and sin, times 1 / 0.95 of the biweight. */

@@ -118,8 +118,7 @@ class PlaneThroughPointsTest {
         assertEquals(25, plane.dipDirection(), 1e-9);
         for (Position level : List.of(at(5, 9, 1), at(5 + 1e-4, 1e6, 1))) {
             String message = assertThrows(
-                            IllegalArgumentException.class,
-                            () -> PlaneThroughPoints.ofStrike(0, at(5, 0, 1), level))
+                            IllegalArgumentException.class, () -> PlaneThroughPoints.ofStrike(0, at(5, 0, 1), level))
                     .getMessage();
             assertTrue(message.contains("along strike"), message);
         }
@@ -296,12 +295,10 @@ class PlaneThroughPointsTest {
      */
     @Test
     void aBreadthThatScatterMayGiveDoesNotTellTheRoll() {
-        PlaneEstimate open = PlaneThroughPoints.ofPositions(alongALine(8.47, 1))
-                .estimate()
-                .orElseThrow();
-        PlaneEstimate told = PlaneThroughPoints.ofPositions(alongALine(8.49, 1))
-                .estimate()
-                .orElseThrow();
+        PlaneEstimate open =
+                PlaneThroughPoints.ofPositions(alongALine(8.47, 1)).estimate().orElseThrow();
+        PlaneEstimate told =
+                PlaneThroughPoints.ofPositions(alongALine(8.49, 1)).estimate().orElseThrow();
         assertTrue(open.greatestSigma() >= 90 && told.greatestSigma() < 10, open + " and " + told);
         double along = Math.toDegrees(Math.sqrt(5 / 10e6));
         assertEquals(along, open.leastSigma(), 1e-3 * along);
@@ -333,11 +330,13 @@ class PlaneThroughPointsTest {
         double[] bend = {1, -2, 1};
         double times = Math.sqrt(2 * 9.277);
         List<Position> grid = IntStream.range(0, 9)
-                .mapToObj(i -> at(
-                        50.0 * (i % 3), 50.0 * (i / 3), 0.01 * (times * bend[i % 3] + bend[i % 3] * bend[i / 3])))
+                .mapToObj(i ->
+                        at(50.0 * (i % 3), 50.0 * (i / 3), 0.01 * (times * bend[i % 3] + bend[i % 3] * bend[i / 3])))
                 .toList();
         assertEquals(
-                0.05, PlaneThroughPoints.ofPositions(grid).planarityProbability().orElseThrow(), 1e-5);
+                0.05,
+                PlaneThroughPoints.ofPositions(grid).planarityProbability().orElseThrow(),
+                1e-5);
     }
 
     @Test
@@ -498,8 +497,7 @@ class PlaneThroughPointsTest {
         assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.of(correlated.subList(0, 3)));
         for (double far : new double[] {1e61, 1e100, 1e300}) {
             List<Position> apart = List.of(at(0, 0, 0), at(far, 0, 0), at(0, far, 0), at(far, far, 0));
-            String message = assertThrows(
-                            IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(apart))
+            String message = assertThrows(IllegalArgumentException.class, () -> PlaneThroughPoints.ofPositions(apart))
                     .getMessage();
             assertTrue(message.startsWith("distance of point 1 from the middle"), message);
         }
