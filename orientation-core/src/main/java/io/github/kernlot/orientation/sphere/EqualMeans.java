@@ -150,10 +150,7 @@ public final class EqualMeans {
 
     /** Of two numbers that may both be rounding: no difference is 0 whatever the spread. */
     private static double ratio(double above, double below, double rounding) {
-        if (above <= rounding) {
-            return 0;
-        }
-        return below == 0 ? Double.POSITIVE_INFINITY : above / below;
+        return above <= rounding ? 0 : above / below;
     }
 
     private static Vector sum(List<DirectionSample> samples) {

@@ -9,7 +9,9 @@ import io.github.kernlot.orientation.sphere.distribution.VonMisesDistribution;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.LongPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.apache.commons.math3.stat.inference.KolmogorovSmirnovTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -67,6 +69,45 @@ class CircularTestsTest {
         assertEquals(0, CircularTests.watsonWheeler(List.of(one, one)).value(), 1e-12);
     }
 
+    /** The limit of pi^2 U2 is that of the square of Kolmogorov's statistic (Watson 1962, from memory), which Commons Math 3.6.1 sums. */
+    @Test
+    void largeSamplesHaveKolmogorovsDistribution() {
+        for (int seed = 0; seed < 20; seed++) {
+            TestOutcome outcome = CircularTests.watsonTwoSamples(drawn(30, 1, seed), drawn(40, 1.5, -1 - seed));
+            assertEquals("large samples", outcome.distribution());
+            double kolmogorov =
+                    new KolmogorovSmirnovTest().ksSum(Math.PI * Math.sqrt(outcome.value()), 1e-15, 1_000_000);
+            assertEquals(1 - kolmogorov, outcome.probability(), 1e-12);
+        }
+    }
+
+    /**
+     * By hand: the ranks are 1, 2 1/2 and 2 1/2, 4, the scores 90 and 225, 225 and 360 degrees, both sums of the squared length {@code 2 -
+     * sqrt(2)}.
+     */
+    @Test
+    void tiedAnglesShareTheirMeanRank() {
+        TestOutcome outcome = CircularTests.watsonWheeler(List.of(CircularSample.of(0, 10), CircularSample.of(10, 20)));
+        assertEquals(1.5 * (2 - Math.sqrt(2)), outcome.value(), 1e-12);
+        assertEquals(Math.exp(-outcome.value() / 2), outcome.probability(), 1e-12);
+    }
+
+    /** Chi-square with 4 degrees of freedom has the tail {@code exp(-x / 2) (1 + x / 2)}. */
+    @Test
+    void threeSamplesHaveTwiceTwoDegreesOfFreedom() {
+        TestOutcome outcome = CircularTests.watsonWheeler(List.of(drawn(12, 1, 1), drawn(15, 1, 2), drawn(20, 1, 3)));
+        assertEquals("chi-square with 4 degrees of freedom", outcome.distribution());
+        assertEquals(Math.exp(-outcome.value() / 2) * (1 + outcome.value() / 2), outcome.probability(), 1e-12);
+    }
+
+    /** Angles in two heaps: none of the drawn samples is so far off. */
+    @Test
+    void whatNoDrawnSampleReachesHasTheProbabilityOfOneMore() {
+        CircularSample heaps = CircularSample.of(
+                IntStream.range(0, 40).mapToDouble(i -> i + (i < 20 ? 0 : 130)).toArray());
+        assertEquals(1 / 200.0, CircularTests.watsonVonMises(heaps, 199, 1).probability());
+    }
+
     @Test
     void theLevelIsKept() {
         assertEquals(
@@ -105,7 +146,11 @@ class CircularTestsTest {
                         > 0.079);
         assertEquals(0.05, passed, 0.02);
         assertFalse(CircularTests.watsonVonMises(drawn(40, 3, 5), 199, 2).refusedAt(0.01));
-        assertThrows(IllegalArgumentException.class, () -> CircularTests.watsonVonMises(CircularSample.of(5, 5), 9, 1));
+        String message = assertThrows(
+                        IllegalArgumentException.class,
+                        () -> CircularTests.watsonVonMises(CircularSample.of(5, 5), 9, 1))
+                .getMessage();
+        assertTrue(message.startsWith("all angles are the same"), message);
         assertThrows(IllegalArgumentException.class, () -> CircularTests.watsonVonMises(ONE, 0, 1));
     }
 

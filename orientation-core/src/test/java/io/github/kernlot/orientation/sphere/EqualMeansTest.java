@@ -22,6 +22,7 @@ import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.stat.correlation.Covariance;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,13 +59,53 @@ class EqualMeansTest {
                 0,
                 EqualMeans.watsonWilliams(List.of(sharp, directions(3, 3, 3, 3)))
                         .probability());
-        assertThrows(IllegalArgumentException.class, () -> EqualMeans.watsonWilliams(List.of(a)));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> EqualMeans.watsonWilliams(List.of(directions(0, 0), directions(0, 1))));
         assertThrows(IllegalArgumentException.class, () -> EqualMeans.watsonUnequalConcentrations(List.of(a, sharp)));
-        assertThrows(IllegalArgumentException.class, () -> EqualMeans.ofAnyScatter(List.of(a, sharp)));
+        String message = assertThrows(IllegalArgumentException.class, () -> EqualMeans.ofAnyScatter(List.of(a, sharp)))
+                .getMessage();
+        assertTrue(message.contains("does not scatter on two sides"), message);
         assertThrows(IllegalArgumentException.class, () -> EqualMeans.ofAxes(List.of(sharp.axes(), a.axes())));
+    }
+
+    /** Chi-square with 4 degrees of freedom has the tail {@code exp(-x / 2) (1 + x / 2)}; F is that of Commons Math 3.6.1. */
+    @Test
+    void threeSamplesHaveTwiceTwoDegreesOfFreedom() {
+        List<DirectionSample> samples = List.of(
+                DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(10, 1)),
+                DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(15, 2)),
+                DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(20, 3)));
+        double lengths =
+                samples.stream().mapToDouble(DirectionSample::resultant).sum();
+        double all = DirectionSample.of(
+                        samples.stream().flatMap(s -> s.directions().stream()).toList())
+                .resultant();
+        TestOutcome williams = EqualMeans.watsonWilliams(samples);
+        assertEquals(42 * (lengths - all) / (2 * (45 - lengths)), williams.value(), 1e-9);
+        assertEquals("F with 4 and 84 degrees of freedom", williams.distribution());
+        assertEquals(
+                1 - new FDistribution(null, 4, 84).cumulativeProbability(williams.value()),
+                williams.probability(),
+                1e-9);
+        TestOutcome unequal = EqualMeans.watsonUnequalConcentrations(samples);
+        assertEquals("chi-square with 4 degrees of freedom", unequal.distribution());
+        assertEquals(Math.exp(-unequal.value() / 2) * (1 + unequal.value() / 2), unequal.probability(), 1e-12);
+        TestOutcome any = EqualMeans.ofAnyScatter(samples);
+        assertTrue(any.distribution().startsWith("F with 4 and "), any.distribution());
+    }
+
+    @Test
+    void oneSampleIsRefusedByAll() {
+        DirectionSample one = DirectionSample.of(FisherDistribution.of(DOWN, 60).draw(40, 1));
+        for (Executable test : List.<Executable>of(
+                () -> EqualMeans.watsonWilliams(List.of(one)),
+                () -> EqualMeans.watsonUnequalConcentrations(List.of(one)),
+                () -> EqualMeans.ofAnyScatter(List.of(one)),
+                () -> EqualMeans.ofAxes(List.of(one.axes())))) {
+            String message = assertThrows(IllegalArgumentException.class, test).getMessage();
+            assertTrue(message.startsWith("number of samples is 1"), message);
+        }
     }
 
     /** Beside a sample that is known all but exactly there is one mean to test: Hotelling's T squared, from its definition in the plane. */
