@@ -116,6 +116,15 @@ class PlaneThroughPointsTest {
     }
 
     @Test
+    void pointsOnAWallToTheNorthStandUpright() {
+        PlaneThroughPoints found =
+                PlaneThroughPoints.ofPositions(List.of(at(0, 0, 0), at(8, 0, 0), at(0, 0, 8), at(8, 0, 8)));
+        assertEquals(90, found.plane().dip(), 1e-9);
+        assertEquals(0, found.plane().dipDirection() % 180, 1e-9);
+        assertTrue(found.estimate().isPresent());
+    }
+
+    @Test
     void pointsOnALevelPlaneDoNotSlope() {
         // a widely copied formula gives 45 degrees here
         PlaneThroughPoints found = PlaneThroughPoints.ofPositions(List.of(at(0, 0, 7), at(10, 0, 7), at(0, 10, 7)));

@@ -46,7 +46,7 @@ public record KentDistribution(DirectedLine mean, LineOrientation longAxis, doub
      * @param longAxis the axis across it along which the mean square of the cosines is greatest
      * @param spread 1 less the length of the mean vector, in [0, 1]
      * @param difference of the mean squares of the cosines to the long and to the short axis, in [0, 1]
-     * @return the distribution; empty where the directions lie in one plane, all directions are the same, or {@code kappa < 2 beta}
+     * @return the distribution; empty where the directions lie in one plane or all directions are the same
      * @throws IllegalArgumentException if a number lies outside its range or the axes are not at right angles
      */
     public static Optional<KentDistribution> ofMoments(
@@ -75,13 +75,6 @@ public record KentDistribution(DirectedLine mean, LineOrientation longAxis, doub
      */
     public static Optional<KentDistribution> ofLikelihood(
             DirectedLine mean, LineOrientation longAxis, double spread, double difference) {
-        Optional<KentDistribution> start = ofMoments(mean, longAxis, spread, difference);
-        if (2 * spread - difference < 2 / GREATEST) {
-            return Optional.empty();
-        }
-        double kappa = start.map(KentDistribution::concentration)
-                .orElseGet(() -> FisherDistribution.concentrationOfSpread(spread));
-        double beta = start.map(KentDistribution::ovalness).orElse(0.0);
         ExponentialFamily family = new ExponentialFamily() {
             @Override
             public Point at(double p, double q) {
@@ -93,7 +86,8 @@ public record KentDistribution(DirectedLine mean, LineOrientation longAxis, doub
                 return p > -1 && Math.abs(q) <= p / 2 + 1;
             }
         };
-        return family.fit(-spread, difference, kappa, beta)
+        return ofMoments(mean, longAxis, spread, difference)
+                .flatMap(start -> family.fit(-spread, difference, start.concentration, start.ovalness))
                 .flatMap(found -> within(mean, longAxis, Math.max(0, found[0]), Math.max(0, found[1])));
     }
 

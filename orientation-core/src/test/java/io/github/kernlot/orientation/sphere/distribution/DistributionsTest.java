@@ -141,6 +141,35 @@ class DistributionsTest {
         assertEquals(-moments.t(), integral(v -> Math.pow(v.dot(frame.third()), 2) * axes.applyAsDouble(v)), 1e-4);
     }
 
+    /** By hand: along the long axis, along the other and opposite to the mean, from the exponents of both families. */
+    @Test
+    void densitiesFallAsTheirExponents() {
+        KentDistribution kent = new KentDistribution(MEAN, ALONG, 3, 1);
+        double most = kent.density(MEAN);
+        assertEquals(Math.exp(-3 + 1), kent.density(DirectedLine.ofPlungeAndTrend(0, 50)) / most, 1e-12);
+        assertEquals(Math.exp(-3 + 1), kent.density(DirectedLine.ofPlungeAndTrend(0, 230)) / most, 1e-12);
+        assertEquals(Math.exp(-3 - 1), kent.density(DirectedLine.ofPlungeAndTrend(55, 320)) / most, 1e-12);
+        assertEquals(Math.exp(-2 * 3), kent.density(DirectedLine.ofPlungeAndTrend(-35, 320)) / most, 1e-12);
+        BinghamDistribution bingham = new BinghamDistribution(AXIS, ALONG, 2, 6);
+        assertEquals(Math.exp(-2), bingham.density(ALONG) / bingham.density(AXIS), 1e-12);
+        assertEquals(
+                Math.exp(-6),
+                bingham.density(LineOrientation.ofPlungeAndTrend(55, 320)) / bingham.density(AXIS),
+                1e-12);
+    }
+
+    /** By hand: 2 x 0.1 - 0.05 and 2 x 0.1 + 0.05 are 3 / 20 and 1 / 4; kappa is the sum of 20 / 3 and 4, beta half the difference. */
+    @Test
+    void kentsMomentsGiveBothParameters() {
+        KentDistribution kent =
+                KentDistribution.ofMoments(MEAN, ALONG, 0.1, 0.05).orElseThrow();
+        assertEquals(32 / 3.0, kent.concentration(), 1e-12);
+        assertEquals(4 / 3.0, kent.ovalness(), 1e-12);
+        // no unit vectors have these
+        assertTrue(KentDistribution.ofMoments(MEAN, ALONG, 0.05, 0.2).isEmpty());
+        assertTrue(KentDistribution.ofLikelihood(MEAN, ALONG, 0.05, 0.2).isEmpty());
+    }
+
     /** The second derivatives against differences of the first. */
     @Test
     void theCurvatureIsThatOfTheConstant() {
@@ -224,6 +253,8 @@ class DistributionsTest {
         assertThrows(IllegalArgumentException.class, () -> new BinghamDistribution(AXIS, ALONG, 4, 3));
         assertThrows(IllegalArgumentException.class, () -> new BinghamDistribution(AXIS, AXIS, 3, 4));
         assertThrows(IllegalArgumentException.class, () -> BinghamDistribution.ofSquares(AXIS, ALONG, 0.2, 0.3));
+        // a greatest eigenvalue of 0.25 would be less than the middle one
+        assertThrows(IllegalArgumentException.class, () -> BinghamDistribution.ofSquares(AXIS, ALONG, 0.45, 0.3));
         assertThrows(IllegalArgumentException.class, () -> new WatsonDistribution(AXIS, Double.NaN));
         assertThrows(IllegalArgumentException.class, () -> FisherDistribution.of(MEAN, -1));
         assertThrows(
