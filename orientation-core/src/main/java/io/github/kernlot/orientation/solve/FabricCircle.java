@@ -2,6 +2,7 @@ package io.github.kernlot.orientation.solve;
 
 import io.github.kernlot.orientation.internal.Degrees;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -79,16 +80,16 @@ final class FabricCircle {
 
     private List<Integer> peaks() {
         List<Integer> peaks = new ArrayList<>();
-        int highest = 0;
         for (int i = 0; i < density.length; i++) {
-            highest = density[i] > density[highest] ? i : highest;
+            // of a level top the first node, even where that is the last of the circle
             if (density[i] > at(i - 1) && density[i] >= at(i + 1)) {
                 peaks.add(i);
             }
         }
-        if (!peaks.contains(highest)) {
-            return List.of(highest);
+        if (peaks.isEmpty()) {
+            return List.of(0);
         }
+        int highest = Collections.max(peaks, Comparator.comparingDouble(i -> density[i]));
         boolean merged = true;
         while (merged && peaks.size() > 1) {
             merged = false;
@@ -96,7 +97,8 @@ final class FabricCircle {
                 int before = peaks.get((i + peaks.size() - 1) % peaks.size());
                 int after = peaks.get((i + 1) % peaks.size());
                 double saddle = Math.max(at(saddle(before, peaks.get(i))), at(saddle(peaks.get(i), after)));
-                if (density[peaks.get(i)] < HUMP * saddle && peaks.get(i) != highest) {
+                // not less alone: of the least number a double holds HUMP times is that number
+                if (density[peaks.get(i)] <= HUMP * saddle && peaks.get(i) != highest) {
                     peaks.remove(i);
                     merged = true;
                     break;

@@ -76,6 +76,37 @@ class FabricLineTest {
         assertEquals(FabricLine.Standing.UNORIENTED, line.standing(5));
     }
 
+    @Test
+    void placesThatUnderflowAreNoPlaces() {
+        Fabric fabric = new Fabric(MEAN, 3, 0);
+        List<FabricReading> readings = List.of(
+                new FabricReading(100, CorePlane.of(45, 60), fabric, 1, 2),
+                new FabricReading(101, CorePlane.of(41, 55), fabric, 1, 2));
+        List<FabricLineMode> modes = FabricLine.of(PATH, readings).modes();
+        assertEquals(1, modes.size(), modes::toString);
+        assertEquals(1, modes.get(0).weight(), 1e-9);
+    }
+
+    @Test
+    void aTopThatIsLevelAcrossNorthHidesNoOtherPlace() {
+        // by the symmetry of a vertical hole all lines turn with beta; at 0.125 the line is as probable at 0 as at
+        // 359.75
+        HolePath vertical = HolePath.straight(HoleDirection.ofInclination(0, 0));
+        Fabric fabric = new Fabric(PlaneOrientation.ofDipAndDirection(88, 0), 5, 0.1);
+        List<FabricLineMode> level = FabricLine.of(
+                        vertical, List.of(new FabricReading(1, CorePlane.of(2, 0.125), fabric, 1, 2)))
+                .modes();
+        List<FabricLineMode> turned = FabricLine.of(
+                        vertical, List.of(new FabricReading(1, CorePlane.of(2, 10.125), fabric, 1, 2)))
+                .modes();
+        assertEquals(2, level.size());
+        assertEquals(2, turned.size());
+        for (int i = 0; i < 2; i++) {
+            assertEquals(turned.get(i).weight(), level.get(i).weight(), 1e-6);
+            assertEquals(turned.get(i).sigma(), level.get(i).sigma(), 1e-3);
+        }
+    }
+
     /**
      * The same readings as witnesses of a line without a mark: that sums alphas and betas apart, this scatters poles on the sphere. Where
      * the fabric is tight and not near alpha 0 or 90 both must say the same.
