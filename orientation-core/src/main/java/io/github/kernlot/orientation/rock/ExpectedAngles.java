@@ -108,6 +108,16 @@ public record ExpectedAngles(
         return List.copyOf(table);
     }
 
+    private String betaRange(double middle) {
+        if (betaHalfRange == 0) {
+            return "";
+        }
+        return betaHalfRange == 180
+                ? " (any)"
+                : " (" + Degrees.azimuthText(Degrees.wrap360(middle - betaHalfRange)) + " to "
+                        + Degrees.azimuthText(Degrees.wrap360(middle + betaHalfRange)) + ")";
+    }
+
     /** A line of the table: {@code 120.00 m: alpha 41.6 (36.6 to 46.6), beta 051.2 (044.5 to 057.9)}. */
     @Override
     public String toString() {
@@ -116,13 +126,7 @@ public record ExpectedAngles(
                 : " (" + Degrees.text(leastAlpha) + " to " + Degrees.text(greatestAlpha) + ")";
         String side = beta.isEmpty()
                 ? ", no beta"
-                : ", beta " + Degrees.azimuthText(beta.getAsDouble())
-                        + (betaHalfRange == 0
-                                ? ""
-                                : " (" + Degrees.azimuthText(Degrees.wrap360(beta.getAsDouble() - betaHalfRange))
-                                        + " to "
-                                        + Degrees.azimuthText(Degrees.wrap360(beta.getAsDouble() + betaHalfRange))
-                                        + ")")
+                : ", beta " + Degrees.azimuthText(beta.getAsDouble()) + betaRange(beta.getAsDouble())
                         + (foldsOver ? " or opposite" : "");
         return String.format(Locale.ROOT, "%.2f m: alpha ", depth) + Degrees.text(alpha) + range + side;
     }

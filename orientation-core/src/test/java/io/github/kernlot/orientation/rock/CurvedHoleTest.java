@@ -164,6 +164,14 @@ class CurvedHoleTest {
         assertEquals(
                 "120.00 m: alpha 41.6, beta 051.2",
                 new ExpectedAngles(120, hole, 41.6, 41.6, 41.6, beta, 0, false).toString());
+        assertEquals(
+                "5.00 m: alpha 85.0 (75.0 to 90.0), beta 180.0 (any)",
+                ExpectedAngles.at(
+                                HolePath.straight(HoleDirection.ofPlunge(85, 90)),
+                                5,
+                                PlaneOrientation.ofDipAndDirection(0, 0),
+                                10)
+                        .toString());
     }
 
     @Test
