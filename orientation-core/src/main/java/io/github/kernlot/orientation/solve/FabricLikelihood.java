@@ -12,9 +12,10 @@ import io.github.kernlot.orientation.line.Fabric;
  * @param predicted the pole that the fabric's mean shows on the core, on the down-hole side
  * @param alphaDeviation standard deviation of a reading's pole where alpha changes, degrees
  * @param betaDeviation standard deviation of a reading's pole where beta changes, degrees
+ * @param scatter the fabric's part in it, degrees
  * @param stray how probable it is that the structure is not of the fabric
  */
-record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDeviation, double stray) {
+record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDeviation, double scatter, double stray) {
 
     private static final Vector AXIS = new Vector(1, 0, 0);
 
@@ -33,6 +34,7 @@ record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDevi
                 pole(shown.alpha(), shown.beta()),
                 Math.hypot(scatter, flattest(alphaSigma)),
                 Math.hypot(scatter, Degrees.cos(shown.alpha()) * flattest(betaSigma)),
+                scatter,
                 fabric.stray());
     }
 
@@ -57,20 +59,37 @@ record FabricLikelihood(Vector predicted, double alphaDeviation, double betaDevi
 
     /** The log density of a member of the fabric whose pole was read by this end. */
     double member(Vector read) {
-        Vector across = read.across(predicted);
-        double length = across.length();
-        double angle = Math.toDegrees(predicted.angleTo(read));
+        // an error of beta turns the pole round the core, on no great circle: its likeliest share is turned back
+        double share = Math.max(0, 1 - Math.pow(scatter / betaDeviation, 2));
+        double turn = Degrees.wrap180(beta(read) - beta(predicted));
         Vector aside = AXIS.cross(predicted);
-        double square;
+        double turned = turn * aside.length() / betaDeviation;
+        Vector pole = turned(read, -share * turn);
+        Vector across = pole.across(predicted);
+        double length = across.length();
+        double angle = Math.toDegrees(predicted.angleTo(pole));
+        double square = share * turned * turned;
         if (length == 0 || aside.length() < 1e-9) {
-            square = angle * angle / (alphaDeviation * alphaDeviation);
+            square += angle * angle / (alphaDeviation * alphaDeviation);
         } else {
             // the deviation as a vector that touches the sphere at the predicted pole
             double round = across.times(angle / length).dot(aside.unit());
-            square = round * round / (betaDeviation * betaDeviation)
+            square += round * round / (scatter * scatter)
                     + Math.max(0, angle * angle - round * round) / (alphaDeviation * alphaDeviation);
         }
         return Math.log((1 - stray) / (2 * Math.PI * alphaDeviation * betaDeviation)) - square / 2;
+    }
+
+    private static double beta(Vector pole) {
+        return Degrees.atan2(-pole.down(), -pole.east());
+    }
+
+    /** A pole in core coordinates turned clockwise round the axis, looking down-hole. */
+    private static Vector turned(Vector pole, double angle) {
+        double cosine = Degrees.cos(angle);
+        double sine = Degrees.sin(angle);
+        return new Vector(
+                pole.north(), pole.east() * cosine - pole.down() * sine, pole.east() * sine + pole.down() * cosine);
     }
 
     /** The log density of a stray, whose pole is anywhere. */

@@ -76,6 +76,18 @@ class FabricLineTest {
         assertEquals(FabricLine.Standing.UNORIENTED, line.standing(5));
     }
 
+    @ParameterizedTest
+    @CsvSource({"5, 2", "15, 2", "30, 2", "30, 5"})
+    void anErrorOfBetaTurnsThePoleRoundTheCoreHoweverWide(double betaSigma, double scatter) {
+        // what a rotation by a normal error leaves of one reading whose alpha is that of the fabric: hypot(scatter /
+        // cos(alpha), beta sigma)
+        double alpha = CoreFrame.at(HOLE, 0).toCore(MEAN).alpha();
+        FabricReading reading =
+                new FabricReading(100, CorePlane.of(alpha, 265), new Fabric(MEAN, scatter, 0), 1, betaSigma);
+        double expected = Math.hypot(scatter / Math.cos(Math.toRadians(alpha)), betaSigma);
+        assertEquals(expected, FabricLine.of(PATH, List.of(reading)).sigma(), 1e-3 * expected);
+    }
+
     @Test
     void placesThatUnderflowAreNoPlaces() {
         Fabric fabric = new Fabric(MEAN, 3, 0);
