@@ -139,11 +139,11 @@ public record RunLog(List<CoreRun> runs, double tolerance) {
         }
     }
 
-    /** The run above in which the same tool was run, as far as is known. */
+    /** The run above in which the same tool was run, as far as is known; runs whose tool nobody noted may have had several. */
     private Optional<CoreRun> lastRunOfTool(int index) {
         Optional<String> tool = runs.get(index).tool();
         for (int i = index - 1; i >= 0; i--) {
-            if (runs.get(i).tool().equals(tool)) {
+            if (tool.isPresent() && runs.get(i).tool().equals(tool)) {
                 return Optional.of(runs.get(i));
             }
         }

@@ -111,6 +111,9 @@ class RunLogTest {
                 List.of(Kind.NOT_PREPARED),
                 kinds(first, run(3, 6, "B B", "06:30", "", "07:52", ""), run(6, 9, "A A", "06:00", "", "08:52", "")));
         assertEquals(List.of(), kinds(first, run(3, 6, "A A", "", "", "07:52", "")));
+        // of tools that nobody noted there may be two
+        assertEquals(
+                List.of(), kinds(run(0, 3, "", "06:00", "", "06:52", ""), run(3, 6, "", "06:30", "", "07:52", "")));
     }
 
     @Test
