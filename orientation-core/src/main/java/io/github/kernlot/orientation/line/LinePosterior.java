@@ -62,7 +62,7 @@ public final class LinePosterior {
     /**
      * The circular standard deviation, {@code sqrt(-2 ln R)}.
      *
-     * @return degrees; far above 100 where nearly nothing is known
+     * @return degrees; far above 100 where nearly nothing is known, infinite where nothing is
      */
     public double sigma() {
         return posterior.sigma();

@@ -15,7 +15,7 @@ import java.util.Optional;
  * pierces them: across parallel contacts with normal n the thickness is {@code |n . D|}, however the hole went in between.
  *
  * <p>Sigmas are to first order. They are too small along a line that comes within some three sigmas of the contacts, as a plumb line
- * does in steep ones.
+ * does in steep ones, and where the hole crosses the contacts at right angles, where their orientation counts only to second order.
  */
 public final class HoleIntercept {
 

@@ -67,7 +67,8 @@ public final class FabricLine {
 
     /**
      * Orients the core by readings of fabrics whose mean orientation is uncertain itself. All readings of a fabric share that error,
-     * so that more readings do not lessen it.
+     * so that more readings do not lessen it. It widens the sigmas alone: the weights of the places and what the witnesses are take the
+     * means as exact, and with a sigma of 5 degrees one in seven simulated places of a weight above 0.9 was not the true one.
      *
      * @param path the path of the hole
      * @param readings one reading or more, all from one straight line on core that fits together

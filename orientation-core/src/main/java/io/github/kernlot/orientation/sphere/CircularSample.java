@@ -201,6 +201,8 @@ public final class CircularSample {
      *   <li>fewer, of less concentration: the likelihood ratio of Upton 1986, for von Mises; rough below 8 angles.
      * </ul>
      *
+     * <p>Of angles that hardly have a mean, kappa 0.1, it refused 7 to 9 % at the level 0.05 with 7 to 50 simulated angles.
+     *
      * @param direction the direction in question, any finite angle in degrees
      * @return a probability in [0, 1]; 1 where the sample says nothing of its mean direction, as a single angle does
      * @throws IllegalArgumentException if the direction is not finite

@@ -47,7 +47,8 @@ public final class EqualMeans {
     /**
      * {@code V = 2 (sum k R - |sum k R m|)} with the {@link DirectionSample#unbiasedConcentration} k, the sum R and the mean direction m of
      * each sample, chi-square with 2 (q - 1) degrees of freedom (Watson 1983, from memory), for samples of Fisher's distribution whose
-     * concentrations differ. Of three simulated samples of one mean it refused 8 % at the level 0.05 with 10 directions in each, 6 % with 80.
+     * concentrations differ. Of three simulated samples of one mean it refused 27 % at the level 0.05 with two directions in each, 8 % with
+     * 10, 6 % with 80.
      *
      * @param samples two or more, each with two directions or more that differ
      * @return V and its probability
@@ -93,7 +94,8 @@ public final class EqualMeans {
     }
 
     /**
-     * As {@link #ofAnyScatter}, of the mean axes of samples of axes.
+     * As {@link #ofAnyScatter}, of the mean axes of samples of axes. Of axes that hardly cluster, Watson's kappa 1, it refuses too often, 12 % at
+     * the level 0.05 with ten in each of three simulated samples and 14 % with 25.
      *
      * @param samples two or more, each with four axes or more that scatter on two sides and have a mean axis
      * @return F and its probability

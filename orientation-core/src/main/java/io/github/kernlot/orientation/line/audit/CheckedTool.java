@@ -91,6 +91,9 @@ public final class CheckedTool {
      * The checks that say nothing of the tool: they stand more than 5 robust standard deviations (1.4826 times the median distance,
      * 1 degree at least) from the tool's median. Common practice, no source.
      *
+     * <p>Among few checks of a tool that scatters widely an honest one may be called a blunder: of three it happened to 8 in 100 simulated
+     * tools with a sigma of 3 degrees and to 20 with one of 10, and the interval of the bias then held 91 % and 85 % instead of 95.
+     *
      * @return the checks in the order of time
      */
     public List<ToolCheck> blunders() {

@@ -106,7 +106,9 @@ public final class Repeatability {
     }
 
     /**
-     * How far one reader's beta is from another's, each structure by the square of the cosine of its alpha.
+     * How far one reader's beta is from another's, each structure by the square of the cosine of its alpha. The standard error is for betas
+     * whose sigma grows as 1 / cos(alpha); where it is the same at any alpha, an interval of 95 % held 93 % of simulated differences with
+     * alphas from 20 to 70, and 90 % with alphas from 5 to 85.
      *
      * @param first a reader
      * @param second another
