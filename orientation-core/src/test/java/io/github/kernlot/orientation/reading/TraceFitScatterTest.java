@@ -51,11 +51,25 @@ class TraceFitScatterTest {
         assertTwisted(0.25 / sigma, told);
     }
 
-    /** By hand: chi-square is 12, more than one trace in a thousand has; giving up one would leave three, which fit exactly. */
+    /**
+     * By hand: 2, -3, 2 and -1 sum to 0 with 1, the cosines and the sines of the angles, so that no plane follows them. Chi-square is 18, more
+     * than one trace in a thousand has, yet each lies within 4.685 sigmas; giving up one would leave three, which fit exactly.
+     */
     @Test
     void fourPointsFartherOffThanChanceAreKeptToo() {
-        TraceFit fit = TraceFit.of(CORE, twist(4, 0.5 * Math.sqrt(3)), WallSigmas.of(0.5, 1e-6));
-        assertTwisted(Math.sqrt(3), fit);
+        double[] angles = {0, 60, 120, 240};
+        double[] sigmasOff = {2, -3, 2, -1};
+        TraceFit fit = TraceFit.of(
+                CORE,
+                IntStream.range(0, 4)
+                        .mapToObj(i -> WallPoint.of(angles[i], 1 + 0.5e-3 * sigmasOff[i]))
+                        .toList(),
+                WallSigmas.of(0.5, 1e-6));
+        assertEquals(List.of(), fit.leftOut());
+        for (int i = 0; i < 4; i++) {
+            assertEquals(sigmasOff[i], fit.residuals().get(i), 1e-5);
+        }
+        assertEquals(18, fit.chiSquare(), 1e-4);
     }
 
     private static void assertTwisted(double residual, TraceFit fit) {

@@ -133,6 +133,16 @@ class TraceFitTest {
     }
 
     @Test
+    void theWidestGapMayLieAcrossTheLine() {
+        CorePlane plane = CorePlane.of(40, 0);
+        List<WallPoint> points = new ArrayList<>();
+        for (double angle : new double[] {20, 60, 100, 200}) {
+            points.add(WallPoint.of(angle, Traces.depth(plane, CORE, 0, angle)));
+        }
+        assertEquals(180, TraceFit.of(CORE, points, SIGMAS).arcCovered(), 1e-9);
+    }
+
+    @Test
     void whatIsLeftOutCountsForNothing() {
         CorePlane plane = CorePlane.of(40, 0);
         List<WallPoint> points = new ArrayList<>();
