@@ -405,8 +405,10 @@ class FabricLineTest {
             FabricReading reading = new FabricReading(100, CorePlane.of(42, 265), vague, wide, wide);
             FabricLine line = FabricLine.of(PATH, List.of(reading), wide);
             assertEquals(FabricLine.Standing.UNORIENTED, line.standing(90));
-            // a circle that is even but for rounding; a node counted twice would leave 208
-            assertTrue(line.sigma() > 300, line.toString());
+            assertTrue(line.sigma() > 100, line.toString());
+            // by itself the circle is even but for rounding; a node counted twice would leave 208
+            double alone = FabricLine.of(PATH, List.of(reading)).sigma();
+            assertTrue(alone > 300, () -> alone + " degrees");
             FabricWitness witness = line.witnesses().get(0);
             double all = witness.memberProbability() + witness.turnedProbability() + witness.strayProbability();
             assertEquals(1, all, 1e-9);
